@@ -1,0 +1,45 @@
+// The one function between what the keeper made and what we conclude.
+#pragma once
+
+#include <chrono>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <stop_token>
+#include <vector>
+
+#include "core/assess/assessment.hpp"
+#include "core/catalog/catalog.hpp"
+#include "core/plan/plan.hpp"
+
+namespace loam::assess {
+
+// Kept by the caller between calls: the last fields to start from, and stage results whose inputs are unchanged.
+// With an empty one the same input gives the same bytes.
+class Workspace {
+public:
+    Workspace();
+    ~Workspace();
+    Workspace(Workspace&&) noexcept;
+    Workspace& operator=(Workspace&&) noexcept;
+
+    struct Store;
+    Store& store() { return *store_; }
+
+private:
+    std::unique_ptr<Store> store_;
+};
+
+// Called with each stage's result as it is ready: first the instant figures (complete == false), then all.
+using OnStage = std::function<void(const Assessment&)>;
+
+// nullopt only where `stop` was requested.
+std::optional<Assessment> assess(const plan::Plan& plan, const catalog::Catalog& catalog,
+                                 std::chrono::year_month_day today, Workspace& workspace, std::stop_token stop = {},
+                                 const OnStage& on_stage = {});
+
+// One merged order over several plans, whole packs chosen over all of them together.
+std::vector<ShoppingLine> merged_order(const std::vector<plan::Plan>& plans, const catalog::Catalog& catalog,
+                                       std::chrono::year_month_day today);
+
+} // namespace loam::assess

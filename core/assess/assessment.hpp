@@ -1,0 +1,277 @@
+// What we conclude of a plan: nothing but data. Ranges stay ranges; what is not known is an absent optional.
+#pragma once
+
+#include <chrono>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/catalog/prices.hpp"
+#include "core/catalog/rule.hpp"
+#include "core/climate/steady.hpp"
+#include "core/explain.hpp"
+#include "core/money.hpp"
+
+namespace loam::assess {
+
+// An input that the plan does not give, with the bracket that was used instead.
+struct Assumed {
+    std::string where; // JSON Pointer
+    std::string unit;
+    std::optional<Range> bracket; // absent: nothing could be assumed, what hangs on it is not known
+    Source source;
+    friend bool operator==(const Assumed&, const Assumed&) = default;
+};
+
+struct RuleResult {
+    std::string id;
+    std::string title;
+    std::string species;
+    catalog::RuleKind kind = catalog::RuleKind::welfare;
+    std::string jurisdiction;
+    std::optional<double> required_m2; // absent: not applicable or not computable
+    std::optional<double> required_length_m;
+    std::optional<double> required_width_m;
+    std::optional<double> required_height_m;
+    std::optional<double> required_grown_m2; // for the expected adults
+    Source source;
+    Judgement judgement;                        // for the animals as they are
+    Judgement judgement_grown;                  // for the adults
+    std::optional<double> broken_in_years_fast; // earliest year in which growth breaks it; 0: broken now
+    std::optional<double> broken_in_years_slow;
+    friend bool operator==(const RuleResult&, const RuleResult&) = default;
+};
+
+struct SpaceResult {
+    double floor_m2 = 0.0;
+    double usable_floor_m2 = 0.0;
+    std::optional<double> required_floor_m2;
+    std::string governing_rule; // id; empty: none applies
+    Judgement judgement;
+    std::optional<double>
+        outgrown_in_years; // earliest, by the governing rule; absent: not within the life span or not known
+    std::vector<RuleResult> rules;
+    friend bool operator==(const SpaceResult&, const SpaceResult&) = default;
+};
+
+struct SubstrateResult {
+    std::string layer; // id
+    std::string material;
+    double settled_l = 0.0;
+    Range expanded_l; // to fill in, before settling
+    Range dry_kg;
+    Range damp_kg;
+    friend bool operator==(const SubstrateResult&, const SubstrateResult&) = default;
+};
+
+struct MassResult {
+    double shell_kg = 0.0;
+    Range substrate_kg; // damp
+    double water_kg = 0.0;
+    double fittings_kg = 0.0; // of those whose mass is given
+    double animals_kg = 0.0;
+    Range total_kg;
+    Range pressure_kpa; // under the footprint
+    friend bool operator==(const MassResult&, const MassResult&) = default;
+};
+
+enum class Zone { basking, warm, cool };
+
+struct ZoneResult {
+    Zone zone = Zone::warm;
+    climate::Measure measure = climate::Measure::ground;
+    Range temperature_c;
+    Target target_c;
+    std::string species; // whose target it is
+    Judgement judgement;
+    climate::Rect area;
+    std::string limited_by; // the input that widens the range most
+    double limited_share = 0.0;
+    friend bool operator==(const ZoneResult&, const ZoneResult&) = default;
+};
+
+struct HeatCase {
+    std::string id;     // "winter-day", …
+    bool known = false; // the balance converged
+    double power_w = 0.0;
+    double loss_w = 0.0;
+    std::vector<ZoneResult> zones;
+    climate::CaseResult detail;
+    friend bool operator==(const HeatCase&, const HeatCase&) = default;
+};
+
+struct HumidityCase {
+    std::string id;
+    std::optional<Range> relative_humidity;
+    Target target;
+    Range evaporation_l_per_day;
+    std::optional<Range> misting_needed_l_per_day;
+    Judgement judgement;
+    friend bool operator==(const HumidityCase&, const HumidityCase&) = default;
+};
+
+struct UvResult {
+    bool needed = false;                 // some species here has a UV target
+    std::optional<Range> uvi_at_basking; // absent: not known
+    std::int64_t ferguson_zone = 0;
+    Target target_uvi;
+    Judgement judgement;
+    std::optional<double> replace_after_hours;
+    friend bool operator==(const UvResult&, const UvResult&) = default;
+};
+
+struct DevicePower {
+    std::string id;
+    Range connected_w;
+    Range daily_kwh_winter;
+    Range daily_kwh_summer;
+    double hours_per_day = 0.0;
+    friend bool operator==(const DevicePower&, const DevicePower&) = default;
+};
+
+struct PowerResult {
+    Range connected_w;
+    Range daily_kwh; // mean of winter and summer
+    std::int64_t timed_outlets = 0;
+    std::int64_t always_on_outlets = 0;
+    std::vector<DevicePower> devices;
+    friend bool operator==(const PowerResult&, const PowerResult&) = default;
+};
+
+struct WaterResult {
+    Range daily_l;
+    Range bowl_l;
+    std::optional<Range> conditioner_ml_per_day; // absent: none needed or dose not known
+    friend bool operator==(const WaterResult&, const WaterResult&) = default;
+};
+
+struct PhotoperiodResult {
+    std::optional<double> hours; // planned
+    Target target_h;
+    Judgement judgement;
+    std::optional<double> day_length_midsummer_h; // at the site
+    std::optional<double> day_length_midwinter_h;
+    friend bool operator==(const PhotoperiodResult&, const PhotoperiodResult&) = default;
+};
+
+struct EnclosureResult {
+    std::string id;
+    std::string name;
+    Judgement overall; // the worst of its findings
+    SpaceResult space;
+    std::vector<SubstrateResult> substrate;
+    MassResult mass;
+    std::vector<HeatCase> heat; // empty until the climate stage has run
+    std::vector<HumidityCase> humidity;
+    UvResult uv;
+    PowerResult power;
+    WaterResult water;
+    PhotoperiodResult photoperiod;
+    friend bool operator==(const EnclosureResult&, const EnclosureResult&) = default;
+};
+
+struct CircuitResult {
+    std::string id;
+    Range load_w;
+    std::optional<Range> load_fraction; // of what may hang on it continuously
+    Judgement judgement;
+    friend bool operator==(const CircuitResult&, const CircuitResult&) = default;
+};
+
+struct StripResult {
+    std::string id;
+    Range load_w;
+    std::int64_t timed_used = 0;
+    std::int64_t always_on_used = 0;
+    Judgement judgement;
+    friend bool operator==(const StripResult&, const StripResult&) = default;
+};
+
+struct StandResult {
+    std::string id;
+    Range load_kg;
+    std::optional<double> rated_kg;
+    Judgement judgement;
+    friend bool operator==(const StandResult&, const StandResult&) = default;
+};
+
+struct ShoppingLine {
+    std::string need;      // the kind of need, for example "substrate.coir-chips"
+    std::string item;      // id of the price list; empty: nothing in it serves the need
+    std::string item_name; // as in the price list
+    std::string pack;      // name of the pack
+    catalog::Category category = catalog::Category::other;
+    std::string unit;
+    double amount_needed = 0.0; // net of what is owned
+    double amount_owned = 0.0;
+    std::int64_t packs = 0;
+    Range left_over;
+    std::optional<MoneyRange> pack_price; // absent: no price known, never zero
+    std::optional<MoneyRange> line_total;
+    std::vector<std::string> enclosures; // ids
+    std::string why;                     // a code that app/words knows
+    std::string where;                   // plan element it comes from
+    friend bool operator==(const ShoppingLine&, const ShoppingLine&) = default;
+};
+
+enum class CostKind { electricity, replacement, substrate, food, water, health, other };
+
+struct CostLine {
+    CostKind kind = CostKind::other;
+    std::string item; // item id or device id
+    std::string name;
+    MoneyRange per_year;
+    std::optional<double> every_months;
+    friend bool operator==(const CostLine&, const CostLine&) = default;
+};
+
+struct Replacement {
+    std::string item;
+    std::string name;
+    std::string where; // device or layer id
+    std::chrono::year_month_day due;
+    MoneyRange price;
+    friend bool operator==(const Replacement&, const Replacement&) = default;
+};
+
+struct HorizonYear {
+    std::int64_t year = 0; // 0 is the startup
+    MoneyRange spent;
+    MoneyRange cumulative;
+    friend bool operator==(const HorizonYear&, const HorizonYear&) = default;
+};
+
+struct Costs {
+    Currency currency;
+    bool prices_match_currency = true; // false: the price list is in another currency, nothing is costed
+    MoneyRange startup;
+    MoneyRange running_per_year;
+    std::optional<MoneyRange> electricity_per_year; // absent: the tariff is not known
+    std::vector<CostLine> lines;
+    std::vector<HorizonYear> horizon;
+    std::vector<Replacement> replacements; // within the first year, by date
+    std::optional<Money> net_present_cost; // of the typical prices
+    std::optional<Money> equivalent_annual_cost;
+    std::vector<std::string> unpriced; // needs without a price
+    std::string price_date;
+    bool price_illustrative = true;
+    friend bool operator==(const Costs&, const Costs&) = default;
+};
+
+struct Assessment {
+    std::string plan_title;
+    std::chrono::year_month_day date;
+    std::vector<Assumed> assumed;
+    std::vector<EnclosureResult> enclosures;
+    std::vector<CircuitResult> circuits;
+    std::vector<StripResult> strips;
+    std::vector<StandResult> stands;
+    std::vector<ShoppingLine> shopping;
+    Costs costs;
+    std::vector<Finding> findings; // most serious first
+    bool complete = false;         // false while the climate stage is still to come
+    friend bool operator==(const Assessment&, const Assessment&) = default;
+};
+
+} // namespace loam::assess

@@ -1,0 +1,96 @@
+// The steady climate of one enclosure in one room: the face of the module. What is inside may change, this stays.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <stop_token>
+#include <string>
+#include <vector>
+
+#include "core/climate/box.hpp"
+
+namespace loam::climate {
+
+enum class Measure { surface, ground, operative };
+
+struct ZoneReading {
+    Range surface_c;
+    Range ground_c;             // shaded thermometer lying at ground level
+    Range operative_c;          // what an animal's back feels
+    std::string limited_by;     // id of the input that widens `ground_c` most
+    double limited_share = 0.0; // its share of the variance, 0..1
+    Rect area;                  // where the zone lies
+    friend bool operator==(const ZoneReading&, const ZoneReading&) = default;
+};
+
+// Likely values on the floor, row by row from the front-left; cell centres at ((i + 0.5) dx, (j + 0.5) dy).
+struct FloorField {
+    std::size_t nx = 0;
+    std::size_t ny = 0;
+    double dx_m = 0.0;
+    double dy_m = 0.0;
+    std::vector<double> surface_c;
+    std::vector<double> ground_c;
+    std::vector<double> operative_c;
+    std::vector<double> beam_w_m2; // lamp irradiance at the surface
+    friend bool operator==(const FloorField&, const FloorField&) = default;
+};
+
+// A vertical cut along x through the middle of the width (or through the hottest cell), for the section drawing.
+struct SectionField {
+    std::size_t nx = 0;
+    std::size_t nz = 0;
+    std::vector<double> z_m;           // cell centres, base pane at 0
+    std::vector<double> temperature_c; // row by row from the bottom
+    double lower_air_c = 0.0;
+    double upper_air_c = 0.0;
+    friend bool operator==(const SectionField&, const SectionField&) = default;
+};
+
+struct DeviceState {
+    std::string id;
+    Range power_w;          // drawn on average
+    Range duty;             // of the installed power, 0..1
+    bool saturated = false; // at its limit, and the target is not met
+    friend bool operator==(const DeviceState&, const DeviceState&) = default;
+};
+
+struct CaseResult {
+    std::string id;
+    bool converged = false;
+    int iterations = 0;
+    double residual_w = 0.0; // largest heat residual of any cell
+    double power_w = 0.0;    // drawn by all devices, likely
+    double input_w = 0.0;    // of that, what is released inside the box
+    double loss_w = 0.0;     // to the room by conduction, radiation, air and vapour, likely; equals input_w
+    ZoneReading basking;     // body-sized patch of the highest surface temperature
+    ZoneReading warm;
+    ZoneReading cool;
+    Range floor_share_in_band; // filled by `share_in_band`
+    Range hottest_surface_c;   // touchable from above, perches included, bed dry under the lamp
+    Point hottest_at;
+    Range hottest_digging_c; // anywhere an animal gets by digging, down to the base pane
+    Range hottest_pane_c;    // a wall's inside where a mat sits on it
+    Range lower_air_c;
+    Range upper_air_c;
+    Range ground_humidity; // 0..1 in the lower air
+    Range evaporation_l_per_day;
+    double coldest_pane_c = 0.0;
+    bool condensation = false; // on the coldest pane, likely
+    double heat_of_evaporation_w = 0.0;
+    std::vector<DeviceState> devices;
+    FloorField floor;
+    SectionField section;
+    friend bool operator==(const CaseResult&, const CaseResult&) = default;
+};
+
+// What the caller keeps between calls to start the next one warm; may be empty.
+struct Workspace {
+    std::vector<std::vector<double>> last; // per case, the last solution
+};
+
+// Solves one case. Reports non-convergence in the result; returns nullopt only where `stop` was requested or the box
+// is not physical (a side, depth or thickness that is not positive and finite).
+std::optional<CaseResult> solve_steady(const Box& box, const Case& room, Workspace& workspace, std::stop_token stop);
+
+} // namespace loam::climate

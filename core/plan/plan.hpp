@@ -1,0 +1,82 @@
+// Everything the keeper made, as one value. The JSON form is documented in resources/schema/plan.schema.json.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/json/node.hpp"
+#include "core/plan/contents.hpp"
+#include "core/plan/device.hpp"
+#include "core/plan/shell.hpp"
+#include "core/plan/site.hpp"
+
+namespace loam::plan {
+
+struct Photoperiod {
+    std::string on = "07:00"; // HH:MM
+    std::string off = "19:00";
+    json::Extras extras;
+    friend bool operator==(const Photoperiod&, const Photoperiod&) = default;
+};
+
+struct Moisture {
+    std::optional<double> misting_l_per_day;
+    std::optional<double> water_changes_per_day;
+    json::Extras extras;
+    friend bool operator==(const Moisture&, const Moisture&) = default;
+};
+
+struct Enclosure {
+    std::string id;
+    std::string name;
+    std::optional<std::string> stand;
+    Shell shell;
+    std::vector<Animal> animals;
+    std::vector<SubstrateLayer> substrate;
+    std::vector<Fitting> fittings;
+    std::vector<Device> equipment;
+    std::optional<Photoperiod> photoperiod;
+    Moisture moisture;
+    std::vector<Reading> readings;
+    json::Extras extras;
+    friend bool operator==(const Enclosure&, const Enclosure&) = default;
+};
+
+struct OwnedItem {
+    std::string id;
+    std::string item;      // an item id of the price list
+    double quantity = 1.0; // in the item's own unit
+    std::optional<double> age_months;
+    json::Extras extras;
+    friend bool operator==(const OwnedItem&, const OwnedItem&) = default;
+};
+
+enum class PriceLevel { low, typical, high };
+
+struct Budget {
+    std::optional<std::int64_t> horizon_years; // 1..60
+    std::optional<double> discount_rate;       // per year, 0..1
+    std::optional<PriceLevel> price_level;
+    std::optional<std::string> channel;
+    std::optional<double> contingency; // share added to the startup, 0..1
+    json::Extras extras;
+    friend bool operator==(const Budget&, const Budget&) = default;
+};
+
+inline constexpr std::int64_t current_version = 1;
+
+struct Plan {
+    std::string title;
+    std::string currency = "USD";      // ISO 4217
+    std::string jurisdiction = "none"; // "none", or a code that rules name ("AT", "CH", "DE", "AU-NSW", "EU-LAB")
+    Site site;
+    std::vector<Enclosure> enclosures;
+    std::vector<OwnedItem> owned;
+    Budget budget;
+    json::Extras extras;
+    friend bool operator==(const Plan&, const Plan&) = default;
+};
+
+} // namespace loam::plan
