@@ -5,6 +5,5 @@
 #include <catch2/catch_all.hpp>
 using Catch::Approx;
 #else
-#include <catch2/catch.hpp>
-using Catch::Approx;
+#include <catch2/catch.hpp> // puts Approx into the global namespace itself
 #endif
