@@ -1,0 +1,50 @@
+#include "core/catalog/describe.hpp"
+#include "core/catalog/names.hpp"
+
+namespace loam::catalog {
+
+void describe(json::Archive& archive, Pack& pack)
+{
+    archive.text({"id", "Unique within its item"}, pack.id, an_id);
+    archive.text({"name", "As on the shelf, for example brick of 650 g"}, pack.name, a_name);
+    within<limits::pack_amount>(archive, {"amount", "What it holds, in the item's unit"}, pack.amount);
+    archive.decimal({"low", "Low price, in the list's currency"}, pack.low, limits::price);
+    archive.decimal({"typical", "Typical price"}, pack.typical, limits::price);
+    archive.decimal({"high", "High price"}, pack.high, limits::price);
+    archive.number({"mass_kg", "Mass as bought, kg"}, pack.mass_kg, limits::amount);
+    std::optional<bool> in_stock = pack.in_stock ? std::nullopt : std::optional<bool>(false);
+    archive.flag({"in_stock", "Can be bought; absent: true"}, in_stock);
+    pack.in_stock = in_stock.value_or(true);
+    archive.extras(pack.extras);
+}
+
+void describe(json::Archive& archive, Item& item)
+{
+    archive.text({"id", "kebab-case"}, item.id, an_id);
+    archive.text({"name", "A generic name, no brand"}, item.name, a_name);
+    archive.text({"serves", "The kind of need it meets, for example lamp.flood-lamp"}, item.serves, {1, 80});
+    archive.choice({"category", "Where it stands on a shopping sheet"}, item.category, category_names);
+    archive.text({"unit", "each, l, ml, m2, kg, g, month or year"}, item.unit, {1, 20});
+    archive.number({"fits_from", "Least lamp watts, area or outlets that it fits"}, item.fits_from, limits::amount);
+    archive.number({"fits_to", "Most lamp watts, area or outlets that it fits"}, item.fits_to, limits::amount);
+    archive.list({"packs", "How it is sold"}, item.packs, {1, 50});
+    within<limits::months>(archive, {"life_months", "Useful life in months"}, item.life_months);
+    within<limits::hours>(archive, {"life_hours", "Useful life in hours of use"}, item.life_hours);
+    archive.extras(item.extras);
+}
+
+void describe(json::Archive& archive, PriceList& prices)
+{
+    archive.fixed({"format", "What kind of file this is"}, json::Node::of(std::string_view("loamstead-prices")));
+    archive.fixed({"version", "Version of the format"}, json::Node::of(std::int64_t{1}));
+    archive.text({"title", "Name of the list"}, prices.title, a_name);
+    archive.text({"currency", "ISO 4217 code"}, prices.currency, {3, 3});
+    archive.text({"date", "When the prices were taken, YYYY-MM-DD"}, prices.date, {10, 10, json::iso_date});
+    archive.text({"place", "Where they were taken"}, prices.place, a_name);
+    archive.text({"channel", "shop, club, …"}, prices.channel, {1, 40});
+    archive.flag({"illustrative", "True where the prices are not real offers"}, prices.illustrative);
+    archive.list({"items", "Generic goods"}, prices.items, {0, 2000});
+    archive.extras(prices.extras);
+}
+
+} // namespace loam::catalog
