@@ -1,0 +1,41 @@
+// Turns what core returns as codes and figures into sentences, in the reader's units and language, with the names
+// that the plan and the catalog give to things.
+#pragma once
+
+#include <QString>
+#include <string_view>
+
+#include "app/words/formatter.hpp"
+#include "core/assess/assessment.hpp"
+#include "core/catalog/catalog.hpp"
+#include "core/explain.hpp"
+#include "core/plan/plan.hpp"
+
+namespace loam::words {
+
+class Speaker {
+public:
+    // Keeps references: plan and catalog must outlive it.
+    Speaker(Formatter formatter, const plan::Plan& plan, const catalog::Catalog& catalog);
+
+    const Formatter& formatter() const { return formatter_; }
+
+    QString finding(const Finding& finding) const;         // what is the matter, where and by how much
+    QString remedy(const Finding& finding) const;          // what to do; empty where there is nothing to do
+    QString because(const Because& because) const;         // how it was computed, with the figures that went in
+    QString inputs(const Because& because) const;          // "room 18.0 °C · lamp 75 W"
+    QString place(const std::string& where) const;         // "flood lamp d1 in Front room box", from an id or a pointer
+    QString name_of(std::string_view id) const;            // of a plan element, species, material, item or rule
+    QString assumed(const assess::Assumed& assumed) const; // "Room in a heat wave: taken as 30–36 °C"
+    QString why(const assess::ShoppingLine& line) const;   // why it is on the list
+    QString need(std::string_view need) const;             // "substrate: coir chips"
+
+private:
+    Formatter formatter_;
+    const plan::Plan& plan_;
+    const catalog::Catalog& catalog_;
+};
+
+QString species_note(std::string_view code);
+
+} // namespace loam::words
