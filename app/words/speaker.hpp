@@ -5,7 +5,7 @@
 #include <QString>
 #include <string_view>
 
-#include "app/words/formatter.hpp"
+#include "app/words/numbers.hpp"
 #include "core/assess/assessment.hpp"
 #include "core/catalog/catalog.hpp"
 #include "core/explain.hpp"
