@@ -1,0 +1,61 @@
+// The entries of resources/assumptions that assess asks the catalog for. A test holds the shipped files against this
+// list. What a material, a device kind or a species sheet knows (thickness, beam, clearance, body size) is taken from
+// there instead.
+#pragma once
+
+#include <array>
+#include <string_view>
+
+namespace loam::assess {
+
+struct AssumptionId {
+    std::string_view id;
+    std::string_view unit;
+};
+
+inline constexpr auto assumption_ids = std::to_array<AssumptionId>({
+    // Room, where the plan is silent
+    {"room.winter.day_c", "degC"},
+    {"room.winter.night_c", "degC"},
+    {"room.winter.relative_humidity", "1"},
+    {"room.summer.day_c", "degC"},
+    {"room.summer.night_c", "degC"},
+    {"room.summer.relative_humidity", "1"},
+    {"room.heat_wave_c", "degC"},
+    // Spread of a stated room temperature and humidity about the stated value (low, 0, high)
+    {"room.stated_spread_k", "K"},
+    {"room.stated_humidity_spread", "1"},
+    // Shell
+    {"mesh.open_fraction", "1"},
+    {"panel.thickness_factor", "1"}, // of a material's default thickness
+    // Fittings without a height
+    {"fitting.water-bowl.height_m", "m"},
+    {"fitting.hide.height_m", "m"},
+    {"fitting.humid-hide.height_m", "m"},
+    {"fitting.rock.height_m", "m"},
+    {"fitting.log.height_m", "m"},
+    {"fitting.plant.height_m", "m"},
+    {"fitting.feeding-dish.height_m", "m"},
+    {"fitting.water-bowl.water_depth_m", "m"},
+    // Equipment
+    {"lamp.height_above_top_m", "m"}, // of a lamp on the box whose height is not stated
+    {"mat.air_gap_m", "m"},
+    {"device.power_tolerance", "1"}, // factor on a stated power
+    {"circuit.other_load_w", "W"},
+    // Moisture
+    {"moisture.misting_l_per_day", "l/d"},
+    {"water.conditioner_ml_per_l", "ml/l"},
+    // Money
+    {"budget.horizon_years", "a"},
+    {"budget.discount_rate", "1"},
+    {"budget.contingency", "1"},
+    // Coefficients of the climate model; 1 is the published correlation
+    {"model.film_factor", "1"},
+    {"model.exchange_factor", "1"},
+    {"model.leak_air_changes_per_h", "1/h"},
+    {"model.evaporation_factor", "1"},
+    {"model.mixing_w_m2k", "W/(m2.K)"},
+    {"model.error_k", "K"},
+});
+
+} // namespace loam::assess
