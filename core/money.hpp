@@ -20,7 +20,7 @@ struct Decimal {
     double value() const;
 };
 
-// An ISO 4217 alphabetic code with its number of minor digits (0, 2 or 3 in the currencies we know).
+// An ISO 4217 alphabetic code with its number of minor digits (0, 2, 3 or 4).
 struct Currency {
     std::string code = "USD";
     int minor_digits = 2;
@@ -35,9 +35,10 @@ public:
     Money() = default;
     Money(std::int64_t minor_units, Currency currency);
 
-    // nullopt where `amount` has more decimals than the currency, or does not fit.
+    // nullopt where `amount` has more decimals than the currency (zeros at the end do not count), or does not fit.
     static std::optional<Money> from(const Decimal& amount, const Currency& currency);
-    // Rounds once, half away from zero. nullopt where not finite or too large.
+    // Rounds the shortest decimal that names `amount` once, half away from zero. nullopt where not finite or too
+    // large.
     static std::optional<Money> rounded(double amount, const Currency& currency);
 
     std::int64_t minor_units() const { return minor_units_; }

@@ -1,0 +1,36 @@
+// What a price list offers, as far as buying needs to know.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/buying/need.hpp"
+#include "core/explain.hpp"
+#include "core/money.hpp"
+
+namespace loam::buying {
+
+struct PackOffer {
+    std::string name;
+    Range amount;                    // what one pack yields, in the item's unit
+    std::optional<MoneyRange> price; // absent: not known, so it can't be chosen
+    bool in_stock = true;
+    friend bool operator==(const PackOffer&, const PackOffer&) = default;
+};
+
+struct ItemOffer {
+    std::string id;
+    std::string name;
+    std::string serves; // the kind of need
+    std::string unit;
+    std::optional<double> fits_from; // both ends included, an absent end is open
+    std::optional<double> fits_to;
+    std::vector<PackOffer> packs;
+    friend bool operator==(const ItemOffer&, const ItemOffer&) = default;
+};
+
+// A need without a fits value is met only by items without bounds: what is not known is not guessed.
+bool serves(const ItemOffer& item, const Need& need);
+
+} // namespace loam::buying
