@@ -34,9 +34,11 @@ struct TextRule {
     std::string_view pattern = {}; // one of the named patterns below, or empty
 };
 inline constexpr std::string_view kebab_id = "^[a-z0-9]+(-[a-z0-9]+)*$";
+inline constexpr std::string_view dotted_id = "^[a-z0-9_]+([.-][a-z0-9_]+)*$"; // "substrate.coir-chips"
 inline constexpr std::string_view element_id = "^[A-Za-z0-9][A-Za-z0-9_-]*$";
 inline constexpr std::string_view clock_time = "^([01][0-9]|2[0-3]):[0-5][0-9]$";
 inline constexpr std::string_view iso_date = "^[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$";
+inline constexpr std::string_view currency_code = "^[A-Z]{3}$";
 
 struct ListRule {
     std::size_t min_items = 0;
@@ -102,6 +104,14 @@ public:
             end_object();
         }
     }
+    // A structure whose every member may be absent: left out where it equals a fresh one.
+    template <class T> void object_or_default(Key key, T& value)
+    {
+        if (begin_object(key, Need::optional, !(value == T{}))) {
+            describe(*this, value);
+            end_object();
+        }
+    }
     // A list of structures; absent means empty unless `rule.min_items` is positive.
     template <class T> void list(Key key, std::vector<T>& values, ListRule rule = {})
     {
@@ -118,10 +128,29 @@ public:
         }
         end_list();
     }
+    // A list of enumeration names, each at most once.
+    template <class E>
+    void choices(Key key, std::vector<E>& values, std::span<const std::string_view> names, std::size_t min_items = 0)
+    {
+        std::vector<std::size_t> indices;
+        for (const E value : values) {
+            indices.push_back(static_cast<std::size_t>(value));
+        }
+        on_choices(key, indices, names, min_items);
+        values.clear();
+        for (const std::size_t index : indices) {
+            values.push_back(static_cast<E>(index));
+        }
+    }
     void texts(Key key, std::vector<std::string>& values, TextRule each = {}, ListRule rule = {});
 
-    // Every object ends with this: reads and writes the members that begin with "x_".
+    // Every object ends with this, after all other members: reads and writes the members that begin with "x_".
+    // A structure without this call has no such members, and they are refused as unknown.
     virtual void extras(Extras& extras) = 0;
+
+    // A rule between fields that a schema can't state: records a problem at `key` of the structure that is being
+    // read (at the structure itself for an empty name). Does nothing when writing or printing a schema.
+    virtual void refuse(std::string_view key, std::string_view code, std::vector<std::string> args) = 0;
 
 protected:
     virtual void on_number(Key key, Need need, std::optional<double>& value, Bounds bounds) = 0;
@@ -131,6 +160,8 @@ protected:
     virtual void on_flag(Key key, Need need, std::optional<bool>& value) = 0;
     virtual void on_choice(Key key, Need need, std::optional<std::size_t>& index,
                            std::span<const std::string_view> names) = 0;
+    virtual void on_choices(Key key, std::vector<std::size_t>& indices, std::span<const std::string_view> names,
+                            std::size_t min_items) = 0;
     virtual void on_texts(Key key, std::vector<std::string>& values, TextRule each, ListRule rule) = 0;
     // True where the members are to be visited now (present when reading, given when writing, always for a schema).
     virtual bool begin_object(Key key, Need need, bool given) = 0;

@@ -27,6 +27,7 @@ struct Node {
     static Node of(double value); // shortest text that reads back the same; null where not finite
     static Node of(std::int64_t value);
     static Node of(std::string_view value);
+    static Node of(const char* value) { return of(std::string_view(value)); } // would become a bool otherwise
     static Node literal(std::string number_text);
     static Node array();
     static Node object();
