@@ -90,11 +90,13 @@ struct Lamp {
     Range beam_deg;         // full width at half maximum; 120 is Lambertian
     double length_m = 0.0;  // of a tube or panel along x, 0 for a point
     bool above_top = false; // hangs outside: its convective share stays in the room
+    bool thermal = false;   // glows dark (ceramic, panel): long-wave, so glass stops it and bodies absorb as they emit
     bool at_night = false;
     Control control;
     friend bool operator==(const Lamp&, const Lamp&) = default;
 };
 
+// `in_bed` lies on the base pane under the bed; on a wall it sticks to the outside.
 enum class MatPlace { under_base, in_bed, back_wall, front_wall, left_wall, right_wall };
 
 struct Mat {
@@ -146,10 +148,10 @@ struct Box {
     Range misting_l_per_day;
     // Coefficients of the model with their spread; 1 is the published correlation.
     Range film_factor = exactly(1.0);
-    Range exchange_factor = exactly(1.0);
+    Range exchange_factor = exactly(1.0); // of buoyant flow through mesh and vents
     Range leak_air_changes_per_h = exactly(0.5);
     Range evaporation_factor = exactly(1.0);
-    Range mixing_w_m2k = exactly(3.0); // between the lower and the upper air, per floor area
+    Range mixing_w_m2k = exactly(3.0); // between still lower and upper air, per floor area; heat from below adds to it
     double model_error_k = 1.0;        // standard deviation that remains when all inputs are exact
     friend bool operator==(const Box&, const Box&) = default;
 };

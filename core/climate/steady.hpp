@@ -84,13 +84,31 @@ struct CaseResult {
     friend bool operator==(const CaseResult&, const CaseResult&) = default;
 };
 
+// The widest allowed cells; the default answers an edit at once, the tests halve it.
+struct Resolution {
+    double cell_m = 0.05;    // on the floor
+    double layer_m = 0.03;   // through the bed
+    int most_columns = 2000; // cells grow where the floor would need more
+    friend bool operator==(const Resolution&, const Resolution&) = default;
+};
+
 // What the caller keeps between calls to start the next one warm; may be empty.
 struct Workspace {
-    std::vector<std::vector<double>> last; // per case, the last solution
+    struct Start {
+        std::string case_id;
+        std::vector<double> values;
+    };
+    std::vector<Start> starts;
 };
 
 // Solves one case. Reports non-convergence in the result; returns nullopt only where `stop` was requested or the box
 // is not physical (a side, depth or thickness that is not positive and finite).
-std::optional<CaseResult> solve_steady(const Box& box, const Case& room, Workspace& workspace, std::stop_token stop);
+std::optional<CaseResult> solve_steady(const Box& box, const Case& room, Workspace& workspace,
+                                       std::stop_token stop = {}, const Resolution& resolution = {});
+
+// Share of the floor whose reading lies between the bounds (an absent one does not bind); low and high are the least
+// and the most as the whole field shifts through the range of the zone readings.
+Range share_in_band(const CaseResult& result, Measure measure, std::optional<double> min_c,
+                    std::optional<double> max_c);
 
 } // namespace loam::climate
