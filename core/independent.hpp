@@ -7,7 +7,6 @@
 // Source: JCGM 100:2008 (GUM), 5.1.2 (from memory).
 #pragma once
 
-#include <initializer_list>
 #include <vector>
 
 #include "core/explain.hpp"

@@ -31,7 +31,7 @@ struct GrowingGroup {
 struct LengthBounds {
     double slow_m = 0.0;
     std::optional<double> fast_m; // absent: no rate and no adult length bounds it
-    bool fast_from_rates = false; // every year up to then has a published rate; otherwise fast_m is the adult length
+    bool fast_from_rates = false; // no year without a published rate matters to fast_m
     friend bool operator==(const LengthBounds&, const LengthBounds&) = default;
 };
 
@@ -47,7 +47,7 @@ std::optional<LengthBounds> length_after(const GrowingGroup& group, double years
 
 // When growth first breaks a rule.
 struct Outgrown {
-    bool known = false;                   // false: a length or a rate that decides it is missing
+    bool known = false;                   // false: a length or a rate that decides earliest_years is missing
     std::optional<double> earliest_years; // 0: broken today; absent where known: not within the horizon
     std::optional<double> latest_years;   // absent: the slow path does not break it within the horizon
     friend bool operator==(const Outgrown&, const Outgrown&) = default;

@@ -44,7 +44,7 @@ struct ClearCircle {
 // What: the largest circle (diameter in m) that fits on the floor between walls and fittings: the width in which an
 //   animal can turn. Diameter 0 where nothing is free.
 // Method: branch and bound over squares of floor; the clearance of a point can't exceed that of a square's centre by
-//   more than half its diagonal, so no circle more than 0.2 mm wider is ever missed. The diameter is that of a circle
+//   more than half its diagonal, so no circle more than 1 mm wider is ever missed. The diameter is that of a circle
 //   that was found, never more than the true one.
 // Range: as covered_area_m2.
 // Source: closed form (the distance to a closed set is 1-Lipschitz).
