@@ -1,0 +1,26 @@
+// What a device of the plan is once the catalog has had its say: watts, place, supply, control.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "core/assess/context.hpp"
+
+namespace loam::assess {
+
+struct KnownDevice {
+    const plan::Device& device;
+    const catalog::DeviceTraits* traits = nullptr; // nullptr: the catalog has no such kind
+    std::size_t index = 0;
+    std::optional<Range> power_w; // at full power
+    double z_m = 0.0;             // of an overhead device's face
+    bool above_top = false;
+    bool timed = false;
+    plan::Place place = plan::Place::overhead;
+};
+
+std::vector<KnownDevice> equipment_of(const Context& context, const Housed& housed, Notes& notes);
+
+std::string pointer_to(const Housed& housed, const KnownDevice& device, std::string_view key);
+
+} // namespace loam::assess
