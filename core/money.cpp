@@ -166,6 +166,18 @@ std::optional<Money> Money::rounded(double amount, const Currency& currency)
     return units ? std::optional<Money>(Money(*units, currency)) : std::nullopt;
 }
 
+std::optional<Money> Money::of(double quantity, const Decimal& price, const Currency& currency)
+{
+    assert(price.scale >= 0);
+    if (!std::isfinite(quantity)) {
+        return std::nullopt;
+    }
+    const ShortDecimal count = shortest(quantity);
+    const auto units = whole(static_cast<Wide>(count.coefficient) * price.coefficient,
+                             count.exponent - price.scale + currency.minor_digits);
+    return units ? std::optional<Money>(Money(*units, currency)) : std::nullopt;
+}
+
 Decimal Money::decimal() const
 {
     return {minor_units_, currency_.minor_digits};

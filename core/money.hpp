@@ -40,6 +40,8 @@ public:
     // Rounds the shortest decimal that names `amount` once, half away from zero. nullopt where not finite or too
     // large.
     static std::optional<Money> rounded(double amount, const Currency& currency);
+    // `price` is for one; the product of both decimals is exact and rounded once, half away from zero.
+    static std::optional<Money> of(double quantity, const Decimal& price, const Currency& currency);
 
     std::int64_t minor_units() const { return minor_units_; }
     const Currency& currency() const { return currency_; }

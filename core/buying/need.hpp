@@ -24,8 +24,4 @@ struct Owned {
     friend bool operator==(const Owned&, const Owned&) = default;
 };
 
-// Adds up needs of the same kind, unit and fit, in the order of their first mention. The first one's `why` and
-// `where` stay; enclosures are joined.
-std::vector<Need> merged(const std::vector<Need>& needs);
-
 } // namespace loam::buying

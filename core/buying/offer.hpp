@@ -30,7 +30,11 @@ struct ItemOffer {
     friend bool operator==(const ItemOffer&, const ItemOffer&) = default;
 };
 
-// A need without a fits value is met only by items without bounds: what is not known is not guessed.
+// Whether the need's watts, area or outlets lie within the item's bounds. A need without such a value is met only by
+// items without bounds: what is not known is not guessed.
+bool fits(const ItemOffer& item, const Need& need);
+
+// The right kind, in the same unit, and fits.
 bool serves(const ItemOffer& item, const Need& need);
 
 } // namespace loam::buying

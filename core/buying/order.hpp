@@ -54,7 +54,8 @@ struct Line {
     std::vector<Bought> bought;       // empty where nothing is needed any more, or where `unpriced`
     std::optional<MoneyRange> total;  // sum of the rows; absent where `unpriced`, never zero for it
     std::optional<Unpriced> unpriced;
-    Range left_over; // what is over once the need is covered, over the yields of the packs
+    Aim aim = Aim::cheapest; // what the packs were chosen by; see order()
+    Range left_over;         // what is over once the need is covered, over the yields of the packs
     std::vector<std::string> enclosures;
     std::string why;
     std::string where;
@@ -67,8 +68,10 @@ struct Order {
     friend bool operator==(const Order&, const Order&) = default;
 };
 
-// Needs that the same items can serve are one line over all households and enclosures; each line takes the packs that
-// `aim` prefers, chosen at `level`. The totals at the other levels are those of the same packs.
+// Needs that exactly the same items can serve are one line over all households and enclosures; each line takes the
+// packs that `aim` prefers, chosen at `level`. The totals at the other levels are those of the same packs. Where an
+// aim other than the cheapest can't be searched exactly, the line takes the cheapest and says so in its `aim`.
+// Needs that share only some of their items stay apart, each at its own best.
 Order order(const std::vector<Household>& households, const std::vector<ItemOffer>& offers, const Currency& currency,
             Aim aim = Aim::cheapest, Level level = Level::typical);
 

@@ -12,7 +12,7 @@ namespace loam::buying {
 enum class Level { low, typical, high };
 
 enum class Aim {
-    cheapest,       // then fewest packs, then least left over
+    cheapest,       // then fewest packs, then least left over (not where pack_search.hpp has to do it)
     fewest_packs,   // then cheapest, then least left over
     least_left_over // then cheapest, then fewest packs
 };
@@ -34,8 +34,8 @@ struct PackChoice {
 //
 // Method: integer programme, min sum c_i x_i subject to sum a_i x_i >= amount, amounts counted in millionths of the
 // unit. Exact for its aim; see pack_grid.hpp and pack_search.hpp for how.
-// Range: nullopt where no candidate yields anything, a figure is negative or not finite, or the instance is too large
-// or too fine to be solved exactly (for `cheapest` only beyond 10^12 units).
+// Range: nullopt where a candidate's low yield is not above zero or there is none, a figure is negative or not finite,
+// or the instance is too large or too fine to be solved exactly. An amount under half a millionth is nothing.
 // Source: P. C. Gilmore and R. E. Gomory, "The theory and computation of knapsack functions", Operations Research 14
 // (1966), for the periodic structure that both methods use (from memory).
 std::optional<PackChoice> choose_packs(double amount, const std::vector<PackCandidate>& candidates,
