@@ -11,9 +11,10 @@
 namespace loam::cost {
 
 struct Year {
-    std::int64_t year = 0; // 0: the startup, today; k: what is spent from k-1 to k years from now
-    MoneyRange spent;
-    MoneyRange cumulative;
+    std::int64_t year = 0; // 0: the startup, today; k: from k-1 years from now until just before k years from now
+    MoneyRange spent;      // of three courses; things are replaced at other times in each, so in a single year the
+                           // low course may spend more than the typical one
+    MoneyRange cumulative; // always low <= typical <= high
     friend bool operator==(const Year&, const Year&) = default;
 };
 

@@ -14,14 +14,14 @@ struct Due {
     std::string item;
     std::string name;
     std::string where;
-    std::chrono::year_month_day earliest; // if every life were the short one
+    std::chrono::year_month_day earliest; // if this one lasts only the short life
     std::chrono::year_month_day due;      // by the likely life
     MoneyRange price;
     friend bool operator==(const Due&, const Due&) = default;
 };
 
 // Every replacement due in [from, until), by date, then by `where` and `item`. One that is past its life already is
-// due on `from`, and the next a life later. Empty where a life is not above zero: line() has refused it by then.
+// due on `from`, and the next a life later. Renewals that are not valid() give no date; line() refuses them.
 std::vector<Due> due_dates(const std::vector<Renewal>& renewals, std::chrono::year_month_day from,
                            std::chrono::year_month_day until);
 

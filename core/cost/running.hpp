@@ -12,6 +12,8 @@ namespace loam::cost {
 
 inline constexpr double days_per_year = 365.25;
 inline constexpr double months_per_year = 12.0;
+// A shorter life is no useful life but a mistake; it also keeps the list of replacements finite.
+inline constexpr double shortest_life_months = 0.03; // about a day
 
 enum class Kind { electricity, replacement, substrate, food, water, health, other };
 
@@ -62,8 +64,11 @@ struct Running {
 std::optional<Range> life_months(const std::optional<Range>& life_hours, double hours_per_day,
                                  const std::optional<Range>& by_calendar_months);
 
+// Prices at or above zero in `currency`, an ordered life of at least shortest_life_months, an age at or above zero.
+bool valid(const Renewal& renewal, const Currency& currency);
+
 // Low: low use at the low price, and for a renewal the long life at the low price; high the other way round.
-// nullopt where a figure is negative, not finite, in another currency, too large, or a life is not above zero.
+// nullopt where a figure is negative, not finite, in another currency or too large, or the renewal is not valid.
 std::optional<Line> line(const Consumption& consumption, const Currency& currency);
 std::optional<Line> line(const Renewal& renewal, const Currency& currency); // price shared evenly over its life
 std::optional<Running> running(const std::vector<Consumption>& consumptions, const std::vector<Renewal>& renewals,
