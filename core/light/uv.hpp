@@ -42,6 +42,7 @@ struct UvLamp {
     bool above_top = false;                        // shines through the top of the box
     Range burnt_h = exactly(0.0);                  // hours since the table held
     std::optional<Range> decay_per_1000_h;         // share of UV lost; absent: not known
+    Range reading_factor = {0.9, 1.0, 1.1};        // truth over table: 10 % for hand-held meters, from memory
     friend bool operator==(const UvLamp&, const UvLamp&) = default;
 };
 
@@ -81,13 +82,14 @@ Range top_transmission(const Top& top, std::optional<double> reference_open_frac
 // Source: no published decay curve was found; the form is ours, the figures are the caller's.
 Range ageing(const Range& burnt_h, const Range& decay_per_1000_h);
 
-// What: UV index at a point from one lamp.
+// What: UV index at a point from one lamp, as a meter that faces the lamp reads it.
 // Method: point lamp: table at the slant distance times the beam's falloff cos^n(angle), n = -ln 2 / ln cos(beam/2).
-//   Tube: table at the height below it times the shape of a diffuse line source, relative to its centre, times the
-//   beam's falloff across the tube. Then top and ageing; spreads combine as independent. A cover in the straight line
-//   between the lamp's centre and the point passes nothing.
-// Range: points below the face, distance within the table. Where the beam is not known: within 10 degrees of the axis
-//   (common practice, no source). Where decay is not known: only a lamp with no hours burnt. Otherwise nullopt.
+//   Tube: table at the distance from its axis, times the shape of a diffuse line source relative to its middle, times
+//   the beam's falloff across the tube. Then top and ageing; spreads combine as independent. What a cover hides of
+//   the lamp from the point does not shine.
+// Range: points below the face, distance within the table, beam between 0 and 180 degrees. Where the beam is not
+//   known: within 10 degrees of the axis (common practice, no source). Where decay is not known: only a lamp with no
+//   hours burnt. Otherwise nullopt.
 // Source: Keitz 1971 (from memory) for the line source, derivation repeated; cosine-power beam (derived).
 std::optional<Range> uvi_from(const UvLamp& lamp, const Top& top, const Point& point);
 

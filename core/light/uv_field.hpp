@@ -33,14 +33,14 @@ std::vector<Nearest> nearest_to_lamps(const std::vector<UvLamp>& lamps, const To
 
 struct FloorShare {
     double surely = 0.0;  // share of the floor where the index is below the limit even at its upper bound
-    double at_most = 0.0; // the same and where it is not known
+    double at_most = 0.0; // everywhere but where it surely reaches the limit
     friend bool operator==(const FloorShare&, const FloorShare&) = default;
 };
 
 // What: share of the floor where the UV index stays under `limit_uvi`: the retreat that every animal needs.
 // Method: upper bounds at the back's height over a grid of cells of at most 25 mm; a spot under a roof counts as dark.
 // Range: a floor with sides > 0. Source: the need of a UV-free retreat from Baines et al. 2016, J Zoo Aquar Res
-//   4(1):42-63 (secondary).
+//   4(1):42-63 (secondary). `back_m` is the back's height over the base pane.
 FloorShare dark_share(const std::vector<UvLamp>& lamps, const Top& top, const Patch& floor, double back_m,
                       const std::vector<Patch>& roofs, double limit_uvi);
 

@@ -82,7 +82,8 @@ std::optional<LengthBounds> length_after(const GrowingGroup& group, double years
         return std::nullopt;
     }
     const double today_m = *group.body_m;
-    LengthBounds bounds = {.slow_m = slow_length_m(group, years)};
+    LengthBounds bounds;
+    bounds.slow_m = slow_length_m(group, years);
     const Reached reached = by_fast_rates(group, years);
     const bool full_grown = group.adult_max_m && reached.length_m >= *group.adult_max_m;
     bounds.fast_from_rates = reached.all_the_way || full_grown;

@@ -93,7 +93,8 @@ Outgrown outgrown(const AreaFormula& formula, BodyMeasure measure, const std::ve
     if (trial.broken_on_slow_path(0.0)) {
         return {.known = true, .earliest_years = 0.0, .latest_years = 0.0};
     }
-    Outgrown result = {.known = true};
+    Outgrown result;
+    result.known = true;
     if (trial.broken_on_slow_path(horizon_years)) {
         result.latest_years = first_time(horizon_years, [&](double years) { return trial.broken_on_slow_path(years); });
     }
