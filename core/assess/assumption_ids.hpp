@@ -25,36 +25,37 @@ inline constexpr auto assumption_ids = std::to_array<AssumptionId>({
     // Spread of a stated room temperature and humidity about the stated value (low, 0, high)
     {"room.stated_spread_k", "K"},
     {"room.stated_humidity_spread", "1"},
-    // Shell
+    // Shell and fittings; "panel.thickness_m.<material>" and "fitting.height_m.<kind>" beside these
     {"mesh.open_fraction", "1"},
-    {"panel.thickness_factor", "1"}, // of a material's default thickness
-    // Fittings without a height
-    {"fitting.water-bowl.height_m", "m"},
-    {"fitting.hide.height_m", "m"},
-    {"fitting.humid-hide.height_m", "m"},
-    {"fitting.rock.height_m", "m"},
-    {"fitting.log.height_m", "m"},
-    {"fitting.plant.height_m", "m"},
-    {"fitting.feeding-dish.height_m", "m"},
-    {"fitting.water-bowl.water_depth_m", "m"},
+    {"fitting.height_m", "m"},
+    {"bowl.water_depth_m", "m"},
+    {"bowl.fill_ratio", "1"},
+    {"substrate.settling", "1"},
     // Equipment
-    {"lamp.height_above_top_m", "m"}, // of a lamp on the box whose height is not stated
-    {"mat.air_gap_m", "m"},
+    {"device.height_above_top_m", "m"}, // of a lamp on the box whose height is not stated
+    {"device.air_gap_m", "m"},
+    {"device.age_hours", "h"},
     {"device.power_tolerance", "1"}, // factor on a stated power
     {"circuit.other_load_w", "W"},
-    // Moisture
+    // Moisture and water
     {"moisture.misting_l_per_day", "l/d"},
-    {"water.conditioner_ml_per_l", "ml/l"},
+    {"moisture.water_changes_per_day", "1/d"},
+    {"conditioner.ml_per_l", "ml/l"},
+    // Hygiene and health, for the running costs
+    {"health.vet_visits_per_year", "1/a"},
+    {"hygiene.disinfectant_l_per_year", "l/a"},
+    {"hygiene.gloves_per_year", "1/a"},
+    {"care.calcium_g_per_month", "g/mo"},
     // Money
     {"budget.horizon_years", "a"},
-    {"budget.discount_rate", "1"},
+    {"budget.discount_rate", "1/a"},
     {"budget.contingency", "1"},
     // Coefficients of the climate model; 1 is the published correlation
     {"model.film_factor", "1"},
     {"model.exchange_factor", "1"},
     {"model.leak_air_changes_per_h", "1/h"},
     {"model.evaporation_factor", "1"},
-    {"model.mixing_w_m2k", "W/(m2.K)"},
+    {"model.mixing_w_m2k", "W/(m2 K)"},
     {"model.error_k", "K"},
 });
 

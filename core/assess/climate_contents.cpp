@@ -12,7 +12,7 @@ std::optional<NotComputable> fill_contents(const Context& context, const Housed&
         if (fitting.kind == plan::FittingKind::water_bowl) {
             const auto depth = bowl_water_depth(context, housed, i, notes);
             if (!depth) {
-                return NotComputable{"assumption-missing", "fitting.water-bowl.water_depth_m"};
+                return NotComputable{"assumption-missing", "bowl.water_depth_m"};
             }
             box.bowls.push_back({fitting.id, area, depth->likely});
         } else if (can_be_stood_on(fitting.kind)) {

@@ -62,6 +62,8 @@ std::optional<NotComputable> add_lamp(const KnownDevice& known, const Housed& ho
     lamp.length_m = known.device.length_m.value_or(0.0);
     lamp.above_top = known.above_top;
     lamp.at_night = !known.timed;
+    lamp.thermal =
+        known.device.kind == plan::DeviceKind::ceramic_heater || known.device.kind == plan::DeviceKind::radiant_panel;
     lamp.control = control_of(known, housed, notes, result);
     result.box.lamps.push_back(lamp);
     return std::nullopt;
@@ -131,9 +133,9 @@ std::optional<NotComputable> add_mat(const Context& context, const KnownDevice& 
     mat.control = control_of(known, housed, notes, result);
     if (mat.place == climate::MatPlace::under_base) {
         const auto gap = given_or_assumed(notes, context.catalog, device.air_gap_m,
-                                          pointer_to(housed, known, "air_gap_m"), "mat.air_gap_m");
+                                          pointer_to(housed, known, "air_gap_m"), "device.air_gap_m");
         if (!gap) {
-            return NotComputable{"assumption-missing", "mat.air_gap_m"};
+            return NotComputable{"assumption-missing", "device.air_gap_m"};
         }
         mat.air_gap_m = device.air_gap_m ? gap->likely : gap->low; // the smaller gap sheds less heat
     }

@@ -25,13 +25,14 @@ std::optional<climate::Sheet> sheet_of(const catalog::Material& material, double
 std::optional<Range> thickness_of(Notes& notes, const catalog::Catalog& catalog, const catalog::Material& material,
                                   std::optional<double> given_m, std::string pointer)
 {
-    const catalog::Assumption* factor = catalog.find_assumption("panel.thickness_factor");
-    std::optional<Range> bracket;
-    if (material.default_thickness_m && factor != nullptr) {
-        const double usual_m = *material.default_thickness_m;
-        bracket = Range{usual_m * factor->spread.low, usual_m * factor->spread.likely, usual_m * factor->spread.high};
+    const catalog::Assumption* usual = catalog.find_assumption("panel.thickness_m." + material.id);
+    if (usual != nullptr) {
+        return given_or(notes, given_m, std::move(pointer), "m", usual->spread.range(), usual->spread.source);
     }
-    return given_or(notes, given_m, std::move(pointer), "m", bracket, factor ? factor->spread.source : Source{});
+    // A user's own material states one thickness, without a spread.
+    const std::optional<Range> only =
+        material.default_thickness_m ? std::optional(exactly(*material.default_thickness_m)) : std::nullopt;
+    return given_or(notes, given_m, std::move(pointer), "m", only, material.density_kg_m3.source);
 }
 
 namespace {

@@ -36,7 +36,7 @@ void place_overhead(const Context& context, const Housed& housed, Notes& notes, 
     if (known.device.height_above_base_m) {
         known.z_m = *known.device.height_above_base_m;
     } else {
-        const catalog::Assumption* above = context.catalog.find_assumption("lamp.height_above_top_m");
+        const catalog::Assumption* above = context.catalog.find_assumption("device.height_above_top_m");
         const double over_m = above ? above->spread.likely : 0.0;
         const std::optional<Range> bracket =
             above ? std::optional(Range{shell.height_m + above->spread.low, shell.height_m + above->spread.likely,

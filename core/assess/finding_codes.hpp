@@ -44,6 +44,8 @@ inline constexpr auto finding_codes = std::to_array<CodeEntry>({
     {"space.no-rule", "floor", "species"},
     {"space.laboratory-only", "floor min", "rule rule_title species"},
     {"space.outgrown", "years_fast years_slow?", "rule rule_title species"},
+    // A side that the rule itself fixes. side_name: long, short.
+    {"space.rule-side", "side min short_by", "rule rule_title rule_kind species side_name"},
     {"space.side-short-of-body", "side body short_by", "side_name species"},
     {"space.side-not-known", "", "species"},
     {"space.turning-width", "width min short_by", "species"},

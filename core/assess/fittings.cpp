@@ -9,7 +9,10 @@ namespace loam::assess {
 std::optional<Range> fitting_height(const Context& context, const Housed& housed, std::size_t index, Notes& notes)
 {
     const plan::Fitting& fitting = housed.enclosure.fittings[index];
-    const std::string assumption = "fitting." + std::string(plan::name_of(fitting.kind)) + ".height_m";
+    std::string assumption = "fitting.height_m." + std::string(plan::name_of(fitting.kind));
+    if (context.catalog.find_assumption(assumption) == nullptr) {
+        assumption = "fitting.height_m"; // a kind without a row of its own
+    }
     return given_or_assumed(notes, context.catalog, fitting.height_m,
                             housed.pointer("/fittings/" + std::to_string(index) + "/height_m"), assumption);
 }
@@ -18,7 +21,7 @@ std::optional<Range> bowl_water_depth(const Context& context, const Housed& hous
 {
     return given_or_assumed(notes, context.catalog, housed.enclosure.fittings[index].water_depth_m,
                             housed.pointer("/fittings/" + std::to_string(index) + "/water_depth_m"),
-                            "fitting.water-bowl.water_depth_m");
+                            "bowl.water_depth_m");
 }
 
 bool is_hide(plan::FittingKind kind)
