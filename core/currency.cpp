@@ -1,7 +1,7 @@
 // What: the alphabetic codes of national currencies and funds, with their number of minor digits.
 // Method: table. Codes without a minor unit (metals, bond units, testing) are left out: money can't be counted in them.
 // Range: codes in use in 2024 and early 2025; ANG stands beside its successor XCG.
-// Source: ISO 4217:2015, list one (from memory).
+// Source: ISO 4217:2015, list one (from memory; the tests compare it with the tables of OpenJDK 17 and iso-codes 4.15).
 #include <algorithm>
 #include <array>
 #include <iterator>
