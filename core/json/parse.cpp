@@ -12,6 +12,7 @@
 
 #include "core/json/pointer.hpp"
 #include "core/json/problem_codes.hpp"
+#include "core/json/shown.hpp"
 #include "core/json/utf8.hpp"
 
 namespace loam::json {
@@ -103,7 +104,7 @@ bool Builder::key(string_t& name)
     Level& level = levels_.back();
     level.skip = !level.keys.insert(name).second;
     if (level.skip && problems.size() < most_duplicates_listed) {
-        problems.push_back({pointer_to(level.pointer, name), std::string(problem::duplicate_key), {name}});
+        problems.push_back({pointer_to(level.pointer, name), std::string(problem::duplicate_key), {shown(name)}});
     }
     level.key = std::move(name);
     return true;

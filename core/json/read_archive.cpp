@@ -8,6 +8,7 @@
 #include "core/json/nearest_name.hpp"
 #include "core/json/pointer.hpp"
 #include "core/json/problem_codes.hpp"
+#include "core/json/shown.hpp"
 
 namespace loam::json {
 
@@ -86,7 +87,7 @@ void ReadArchive::check_unknown_keys(const Level& level)
             ++not_listed_; // looking for the nearest name is dear, and a hostile file may hold many keys
             continue;
         }
-        std::vector<std::string> args{key};
+        std::vector<std::string> args{shown(key)};
         if (const auto nearest = nearest_name(key, level.known)) {
             args.emplace_back(*nearest);
         }

@@ -8,6 +8,7 @@
 #include "core/json/pointer.hpp"
 #include "core/json/problem_codes.hpp"
 #include "core/json/read_archive.hpp"
+#include "core/json/shown.hpp"
 #include "core/json/utf8.hpp"
 
 namespace loam::json {
@@ -24,21 +25,7 @@ std::string joined(std::span<const std::string_view> names)
     return text;
 }
 
-// What a message shows of a text that may be megabytes long; cut between code points.
-std::string shown(std::string_view text)
-{
-    constexpr std::size_t most_bytes = 60;
-    if (text.size() <= most_bytes) {
-        return std::string(text);
-    }
-    std::size_t end = most_bytes;
-    while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0u) == 0x80u) {
-        --end;
-    }
-    return std::string(text.substr(0, end)) + "…";
-}
-
-std::string shown(const Node& node)
+std::string shown_node(const Node& node)
 {
     const bool scalar = node.kind == Kind::string || node.kind == Kind::number;
     return scalar ? shown(node.text) : std::string(kind_name(node.kind));
@@ -58,7 +45,8 @@ void ReadArchive::fixed(Key key, const Node& value)
 {
     const Node* const found = member(key, Need::required, value.kind);
     if (found != nullptr && !same_constant(*found, value)) {
-        add(pointer_to(levels_.back().pointer, key.name), problem::wrong_constant, {shown(value), shown(*found)});
+        add(pointer_to(levels_.back().pointer, key.name), problem::wrong_constant,
+            {shown_node(value), shown_node(*found)});
     }
 }
 

@@ -10,6 +10,7 @@
 
 namespace loam::plan {
 
+inline constexpr std::string_view format_name = "loamstead-plan";
 inline constexpr std::size_t largest_file_bytes = 8u * 1024u * 1024u;
 
 struct Loaded {
@@ -17,8 +18,13 @@ struct Loaded {
     std::int64_t version_read = current_version; // lower where the text was migrated
 };
 
-// Every problem at once, or the plan. Never throws on bad input.
+// Every problem at once, or the plan: codes of core/json/problem_codes.hpp and core/plan/problem_codes.hpp. Never
+// throws on bad input.
 std::variant<Loaded, json::Problems> read(std::string_view text);
+
+// What read(write(plan)) would refuse; empty for a plan that can be saved and opened again. An edit can lead here, for
+// example where a shorter box leaves a cover wholly outside it.
+json::Problems problems_of(const Plan& plan);
 
 // Byte-stable: write(read(write(p))) == write(p).
 std::string write(const Plan& plan);
