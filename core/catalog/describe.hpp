@@ -66,6 +66,16 @@ void within(json::Archive& archive, json::Key key, std::optional<T>& value)
     value = bounded ? std::optional<T>(std::move(bounded->value)) : std::nullopt;
 }
 
+struct NamedNumber {
+    std::string_view name;
+    double value = 0.0;
+};
+// Records a problem at the structure that is being read where `lower` is above `upper`.
+void refuse_unless_ordered(json::Archive& archive, const NamedNumber& lower, const NamedNumber& upper);
+
+// The same where `text` is not of the form "word.word", its words kebab-case, or a single word ("stand").
+void refuse_unless_need_kind(json::Archive& archive, std::string_view key, const std::string& text);
+
 // A flag that may be left out and is false then; written only where it is true.
 void flag_or_false(json::Archive& archive, json::Key key, bool& value);
 

@@ -2,35 +2,40 @@
 
 #include "core/catalog/describe.hpp"
 #include "core/catalog/names.hpp"
+#include "core/catalog/problem_codes.hpp"
+#include "core/json/number_text.hpp"
 
 namespace loam::catalog {
 
-// A material's uses as they stand in a file: a flag for each, so that the schema can name them.
-struct Uses {
-    std::array<bool, material_use_names.size()> given{};
-};
-
-static void describe(json::Archive& archive, Uses& uses)
+static bool serves_as(const Material& material, MaterialUse use)
 {
-    flag_or_false(archive, {"panel", "Wall, base or ceiling"}, uses.given[0]);
-    flag_or_false(archive, {"cover", "Cover on the top"}, uses.given[1]);
-    flag_or_false(archive, {"substrate", "Layer of the bed"}, uses.given[2]);
-    flag_or_false(archive, {"underlay", "What lies below the base"}, uses.given[3]);
+    return std::find(material.uses.begin(), material.uses.end(), use) != material.uses.end();
 }
 
-static void describe_uses(json::Archive& archive, std::vector<MaterialUse>& uses)
+// A use needs figures that the others don't: without them what hangs on it would be unknown for every keeper.
+static void refuse_unless_complete(json::Archive& archive, const Material& material)
 {
-    Uses form;
-    for (const MaterialUse use : uses) {
-        form.given[static_cast<std::size_t>(use)] = true;
-    }
-    archive.object({"uses", "What it serves as"}, form);
-    uses.clear();
-    for (std::size_t i = 0; i < form.given.size(); ++i) {
-        if (form.given[i]) {
-            uses.push_back(static_cast<MaterialUse>(i));
+    const auto require = [&](MaterialUse use, bool given, std::string_view key) {
+        if (serves_as(material, use) && !given) {
+            const std::string_view name = material_use_names[static_cast<std::size_t>(use)];
+            archive.refuse(key, problem::missing_for_use, {std::string(key), std::string(name)});
         }
-    }
+    };
+    using enum MaterialUse;
+    require(panel, material.default_thickness_m.has_value(), "default_thickness_m");
+    require(panel, material.solar_absorptance.has_value(), "solar_absorptance");
+    require(panel, material.lamp_transmittance.has_value(), "lamp_transmittance");
+    require(cover, material.default_thickness_m.has_value(), "default_thickness_m");
+    require(cover, material.solar_absorptance.has_value(), "solar_absorptance");
+    require(cover, material.lamp_transmittance.has_value(), "lamp_transmittance");
+    require(cover, material.air_permeability_share.has_value(), "air_permeability_share");
+    require(underlay, material.default_thickness_m.has_value(), "default_thickness_m");
+    require(substrate, material.conductivity_per_water_w_mk.has_value(), "conductivity_per_water_w_mk");
+    require(substrate, material.solar_absorptance.has_value(), "solar_absorptance");
+    require(substrate, material.settling.has_value(), "settling");
+    require(substrate, material.water_fraction_damp.has_value(), "water_fraction_damp");
+    require(substrate, material.water_fraction_dry.has_value(), "water_fraction_dry");
+    require(substrate, material.surface_wetness.has_value(), "surface_wetness");
 }
 
 static void describe_substrate(json::Archive& archive, Material& material)
@@ -52,7 +57,7 @@ void describe(json::Archive& archive, Material& material)
 {
     archive.text({"id", "kebab-case"}, material.id, an_id);
     archive.text({"name", "English name"}, material.name, a_name);
-    describe_uses(archive, material.uses);
+    archive.choices({"uses", "What it serves as"}, material.uses, material_use_names, 1);
     within<limits::conductivity_w_mk>(archive, {"conductivity_w_mk", "Thermal conductivity, dry, W/(m K)"},
                                       material.conductivity_w_mk);
     within<limits::density_kg_m3>(archive, {"density_kg_m3", "Density, dry, in the bed, kg/m3"},
@@ -68,6 +73,7 @@ void describe(json::Archive& archive, Material& material)
                           material.air_permeability_share);
     flag_or_false(archive, {"combustible", "Can catch fire; absent: false"}, material.combustible);
     describe_substrate(archive, material);
+    refuse_unless_complete(archive, material);
     archive.extras(material.extras);
 }
 
@@ -79,12 +85,31 @@ static void describe_life(json::Archive& archive, DeviceTraits& traits)
                           traits.uv_decay_per_1000_h);
 }
 
+// A name of the list in memory, an enumeration in the file.
+static void describe_kind(json::Archive& archive, std::string& kind)
+{
+    const auto found = std::find(device_kinds.begin(), device_kinds.end(), kind);
+    auto index = found == device_kinds.end() ? std::size_t{0} : static_cast<std::size_t>(found - device_kinds.begin());
+    archive.choice({"kind", "Kind of device, as in a plan"}, index, device_kinds);
+    kind = device_kinds[index];
+}
+
+static void refuse_more_than_all(json::Archive& archive, const DeviceTraits& traits)
+{
+    const double radiant = traits.radiant_share ? traits.radiant_share->likely : 0.0;
+    const double convective = traits.convective_share ? traits.convective_share->likely : 0.0;
+    if (radiant + convective > 1.0 + 1e-9) {
+        archive.refuse("", problem::shares_exceed_one, {json::number_text(radiant + convective)});
+    }
+}
+
 void describe(json::Archive& archive, DeviceTraits& traits)
 {
-    archive.text({"kind", "Kind of device, as in a plan"}, traits.kind, an_id);
+    describe_kind(archive, traits.kind);
     within<limits::share>(archive, {"radiant_share", "Share of the watts in the beam"}, traits.radiant_share);
     within<limits::share>(archive, {"convective_share", "Share of the watts that warms the air around it"},
                           traits.convective_share);
+    refuse_more_than_all(archive, traits);
     within<limits::angle_deg>(archive, {"beam_deg", "Full width at half maximum where the plan is silent, degrees"},
                               traits.beam_deg);
     within<limits::power_w>(archive, {"power_w", "Watts where the plan is silent"}, traits.power_w);

@@ -2,6 +2,7 @@
 
 #include "core/catalog/describe.hpp"
 #include "core/catalog/names.hpp"
+#include "core/catalog/problem_codes.hpp"
 
 namespace loam::space {
 
@@ -18,6 +19,10 @@ void describe(json::Archive& archive, ShareStep& step)
     std::optional<std::int64_t> to = step.to;
     archive.integer({"to", "Last one; absent: without end"}, to, catalog::limits::animals);
     step.to = to ? std::optional<int>(static_cast<int>(*to)) : std::nullopt;
+    if (step.to) {
+        catalog::refuse_unless_ordered(archive, {"from", static_cast<double>(step.from)},
+                                       {"to", static_cast<double>(*step.to)});
+    }
     archive.number({"share", "Share of the base area that each of them adds"}, step.share, catalog::limits::ratio);
 }
 
@@ -43,19 +48,33 @@ void describe(json::Archive& archive, SizeClass& size)
     archive.number({"height_m", "Least height, m"}, size.height_m, catalog::limits::side_m);
 }
 
+static bool ascending(const std::vector<SizeClass>& classes)
+{
+    for (std::size_t i = 1; i < classes.size(); ++i) {
+        const auto& below = classes[i - 1].up_to_m;
+        const auto& above = classes[i].up_to_m;
+        if (!below || (above && *above <= *below)) {
+            return false;
+        }
+    }
+    return true;
+}
+
 void describe(json::Archive& archive, SizeClasses& rule)
 {
     whole_number(archive, {"covers", "Animals that the base area is meant for"}, rule.covers);
     archive.list({"classes", "By body measure, ascending"}, rule.classes, {1, 50});
     archive.list({"further", "What further animals add as shares"}, rule.further, {0, 20});
+    if (!ascending(rule.classes)) {
+        archive.refuse("classes", catalog::problem::classes_order, {});
+    }
 }
 
 } // namespace loam::space
 
 namespace loam::catalog {
 
-// A floor-area formula as it stands in a file: exactly one member is given, which is checked apart (check_file.cpp),
-// since a description alone can't say so.
+// A floor-area formula as it stands in a file: exactly one member is given.
 struct FormulaForm {
     std::optional<space::SizeMultiple> multiple;
     std::optional<space::SizeClasses> classes;
@@ -65,6 +84,9 @@ static void describe(json::Archive& archive, FormulaForm& form)
 {
     archive.object({"multiple", "Sides as multiples of the body measure"}, form.multiple);
     archive.object({"classes", "Areas by size class"}, form.classes);
+    if (form.multiple.has_value() == form.classes.has_value()) {
+        archive.refuse("", problem::not_exactly_one, {"multiple, classes"});
+    }
 }
 
 static FormulaForm form_of(const space::AreaFormula& formula)

@@ -42,6 +42,10 @@ static void describe(json::Archive& archive, GrowthSpan& span)
     archive.number({"fast_per_year", "Fast bound, share of the present length per year"}, span.fast_per_year,
                    limits::ratio);
     archive.object({"source", "Where the rates were published"}, span.source);
+    refuse_unless_ordered(archive, {"slow_per_year", span.slow_per_year}, {"fast_per_year", span.fast_per_year});
+    if (span.to_age_years) {
+        refuse_unless_ordered(archive, {"from_age_years", span.from_age_years}, {"to_age_years", *span.to_age_years});
+    }
 }
 
 static void describe(json::Archive& archive, Diet& diet)
@@ -49,6 +53,7 @@ static void describe(json::Archive& archive, Diet& diet)
     within<limits::amount>(archive, {"monthly_cost_units", "Units of the food item that an adult eats a month"},
                            diet.monthly_cost_units);
     archive.text({"food_item", "Need kind of the price list, for example food.greens"}, diet.food_item, {1, 80});
+    refuse_unless_need_kind(archive, "food_item", diet.food_item);
 }
 
 static void describe_body(json::Archive& archive, Species& species)

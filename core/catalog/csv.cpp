@@ -1,0 +1,195 @@
+#include "core/catalog/csv.hpp"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "core/catalog/problem_codes.hpp"
+#include "core/json/problem_codes.hpp"
+#include "core/json/utf8.hpp"
+
+namespace loam::catalog::csv {
+
+namespace {
+
+char separator_of(std::string_view text)
+{
+    constexpr std::array candidates{',', ';', '\t'};
+    std::array<std::size_t, candidates.size()> seen{};
+    bool quoted = false;
+    for (const char c : text) {
+        if (c == '"') {
+            quoted = !quoted;
+        } else if (!quoted && (c == '\n' || c == '\r')) {
+            break;
+        } else if (!quoted) {
+            for (std::size_t i = 0; i < candidates.size(); ++i) {
+                seen[i] += c == candidates[i] ? 1 : 0;
+            }
+        }
+    }
+    const auto most = std::max_element(seen.begin(), seen.end());
+    return candidates[static_cast<std::size_t>(most - seen.begin())];
+}
+
+// Walks the text once, cell by cell.
+class Reader {
+public:
+    Reader(std::string_view text, Table& table) : text_(text), table_(table) {}
+
+    void run()
+    {
+        while (at_ < text_.size()) {
+            if (number_ == most_rows) {
+                table_.problems.push_back({"", std::string(problem::csv_too_many_rows), {std::to_string(most_rows)}});
+                return;
+            }
+            read_row();
+        }
+    }
+
+private:
+    bool at_end_of_row() const { return at_ == text_.size() || text_[at_] == '\n' || text_[at_] == '\r'; }
+
+    void read_row()
+    {
+        Row row{++number_, {}};
+        row.cells.push_back(read_cell());
+        while (at_ < text_.size() && text_[at_] == table_.separator) {
+            ++at_;
+            row.cells.push_back(read_cell());
+        }
+        if (at_ < text_.size() && text_[at_] == '\r') {
+            ++at_;
+        }
+        if (at_ < text_.size() && text_[at_] == '\n') {
+            ++at_;
+        }
+        const bool empty = std::all_of(row.cells.begin(), row.cells.end(), [](const auto& c) { return c.empty(); });
+        if (!empty) {
+            table_.rows.push_back(std::move(row));
+        }
+    }
+
+    std::string read_cell()
+    {
+        if (at_ < text_.size() && text_[at_] == '"') {
+            return read_quoted();
+        }
+        const std::size_t start = at_;
+        while (!at_end_of_row() && text_[at_] != table_.separator) {
+            ++at_;
+        }
+        return std::string(text_.substr(start, at_ - start));
+    }
+
+    std::string read_quoted()
+    {
+        std::string cell;
+        ++at_; // the opening quote
+        while (at_ < text_.size()) {
+            if (text_[at_] != '"') {
+                cell += text_[at_++];
+            } else if (at_ + 1 < text_.size() && text_[at_ + 1] == '"') {
+                cell += '"';
+                at_ += 2;
+            } else {
+                ++at_;
+                refuse_text_after_quote();
+                return cell;
+            }
+        }
+        note(problem::csv_open_quote);
+        return cell;
+    }
+
+    void refuse_text_after_quote()
+    {
+        if (at_end_of_row() || text_[at_] == table_.separator) {
+            return;
+        }
+        note(problem::csv_stray_quote);
+        while (!at_end_of_row() && text_[at_] != table_.separator) {
+            ++at_;
+        }
+    }
+
+    void note(std::string_view code)
+    {
+        table_.problems.push_back({"row " + std::to_string(number_), std::string(code), {}});
+    }
+
+    std::string_view text_;
+    Table& table_;
+    std::size_t at_ = 0;
+    std::size_t number_ = 0;
+};
+
+bool takes_apostrophe(std::string_view cell)
+{
+    const std::size_t first = cell.find_first_not_of('\'');
+    return first != std::string_view::npos && std::string_view("=+-@\t\r").find(cell[first]) != std::string_view::npos;
+}
+
+// Where the text stops being UTF-8, which mostly means that a spreadsheet saved it in an older encoding.
+json::Problem bad_encoding(std::string_view text, std::size_t offset)
+{
+    const std::string_view before = text.substr(0, offset);
+    const auto line = 1 + std::count(before.begin(), before.end(), '\n');
+    const std::size_t start = before.rfind('\n') == std::string_view::npos ? 0 : before.rfind('\n') + 1;
+    const std::size_t column = json::code_points(before.substr(start)) + 1;
+    return {"", std::string(json::problem::invalid_utf8), {std::to_string(line), std::to_string(column)}};
+}
+
+} // namespace
+
+Table read(std::string_view text)
+{
+    Table table;
+    if (text.size() > largest_text_bytes) {
+        table.problems.push_back({"",
+                                  std::string(json::problem::too_large),
+                                  {std::to_string(largest_text_bytes), std::to_string(text.size())}});
+        return table;
+    }
+    if (const auto offset = json::first_invalid_utf8(text)) {
+        table.problems.push_back(bad_encoding(text, *offset));
+        return table;
+    }
+    constexpr std::string_view mark = "\xEF\xBB\xBF";
+    if (text.substr(0, mark.size()) == mark) {
+        text.remove_prefix(mark.size());
+    }
+    table.separator = separator_of(text);
+    Reader(text, table).run();
+    return table;
+}
+
+std::string row(const std::vector<std::string>& cells)
+{
+    std::string line;
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        line += i == 0 ? "" : ",";
+        const std::string cell = (takes_apostrophe(cells[i]) ? "'" : "") + cells[i];
+        if (cell.find_first_of(",;\t\"\r\n") == std::string::npos) {
+            line += cell;
+            continue;
+        }
+        line += '"';
+        for (const char c : cell) {
+            line += c == '"' ? "\"\"" : std::string(1, c);
+        }
+        line += '"';
+    }
+    return line + "\r\n";
+}
+
+std::string plain(std::string_view cell)
+{
+    if (!cell.empty() && cell.front() == '\'' && takes_apostrophe(cell)) {
+        cell.remove_prefix(1);
+    }
+    return std::string(cell);
+}
+
+} // namespace loam::catalog::csv
