@@ -3,7 +3,10 @@
 #pragma once
 
 #include <QString>
+#include <optional>
+#include <string>
 #include <string_view>
+#include <vector>
 
 #include "app/words/numbers.hpp"
 #include "core/assess/assessment.hpp"
@@ -31,6 +34,13 @@ public:
     QString need(std::string_view need) const;             // "substrate: coir chips"
 
 private:
+    struct Figures {
+        const std::vector<Input>& inputs;
+        const std::vector<Label>& labels;
+    };
+    QString label(const Label& label) const;
+    std::optional<QString> placeholder(const Figures& figures, const QString& name, const QString& form) const;
+
     Formatter formatter_;
     const plan::Plan& plan_;
     const catalog::Catalog& catalog_;

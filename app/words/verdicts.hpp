@@ -15,7 +15,7 @@
 namespace loam::words {
 
 // What a verdict is about: gives "too hot", "too dry", "too small", … after "falls short".
-enum class Subject { temperature, humidity, space, uv, light, load, plain };
+enum class Subject { temperature, humidity, space, uv, light, load, company, plain };
 
 QString verdict(Verdict verdict); // "fits", "tight", "falls short", "danger", "not known"
 // "falls short (too cold)"; a direction of none adds nothing.

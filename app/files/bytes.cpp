@@ -1,0 +1,78 @@
+#include "app/files/bytes.hpp"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QLocale>
+#include <QSaveFile>
+
+#include <cstdio>
+
+namespace loam::files {
+
+namespace {
+
+QString say(const char* text)
+{
+    return QCoreApplication::translate("files", text);
+}
+
+QString size_text(qint64 bytes)
+{
+    return QLocale(QLocale::English).formattedDataSize(bytes, 0, QLocale::DataSizeTraditionalFormat);
+}
+
+QString too_large(const QString& path, qint64 limit_bytes)
+{
+    return say("“%1” is larger than %2, the most that is read. It is probably not the file you meant.")
+        .arg(shown_path(path), size_text(limit_bytes));
+}
+
+QString open_error(const QString& path, const QFile& file)
+{
+    if (!QFileInfo::exists(path)) {
+        return say("“%1” does not exist.").arg(shown_path(path));
+    }
+    return say("“%1” can't be read: %2.").arg(shown_path(path), file.errorString());
+}
+
+} // namespace
+
+Bytes read_bytes(const QString& path, qint64 limit_bytes)
+{
+    const bool standard_input = path == QStringLiteral("-");
+    QFile file(path);
+    if (!standard_input && QFileInfo(path).isDir()) {
+        return {{}, say("“%1” is a folder, not a file.").arg(shown_path(path))};
+    }
+    if (standard_input ? !file.open(stdin, QIODevice::ReadOnly) : !file.open(QIODevice::ReadOnly)) {
+        return {{}, open_error(path, file)};
+    }
+    if (!file.isSequential() && file.size() > limit_bytes) {
+        return {{}, too_large(path, limit_bytes)};
+    }
+    // One byte more than allowed tells a pipe that is too long from one that just fits.
+    QByteArray bytes = file.read(limit_bytes + 1);
+    if (bytes.size() > limit_bytes) {
+        return {{}, too_large(path, limit_bytes)};
+    }
+    if (file.error() != QFileDevice::NoError) {
+        return {{}, say("“%1” can't be read: %2.").arg(shown_path(path), file.errorString())};
+    }
+    return {std::move(bytes), {}};
+}
+
+QString write_bytes(const QByteArray& bytes, const QString& path)
+{
+    QSaveFile file(path);
+    const bool written = file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit();
+    return written ? QString() : say("“%1” can't be written: %2.").arg(shown_path(path), file.errorString());
+}
+
+QString shown_path(const QString& path)
+{
+    return path == QStringLiteral("-") ? say("standard input") : QDir::toNativeSeparators(path);
+}
+
+} // namespace loam::files

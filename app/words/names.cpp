@@ -1,0 +1,177 @@
+// The words for core's closed lists.
+#include <QCoreApplication>
+
+#include <array>
+#include <utility>
+
+#include "app/words/verdicts.hpp"
+
+namespace loam::words {
+
+namespace {
+
+QString say(const char* text)
+{
+    return QCoreApplication::translate("names", text);
+}
+
+template <std::size_t N, class E> QString nth(const std::array<const char*, N>& words, E value)
+{
+    const auto index = static_cast<std::size_t>(value);
+    return index < N ? say(words[index]) : QString();
+}
+
+} // namespace
+
+QString zone(assess::Zone zone)
+{
+    static constexpr std::array words{QT_TRANSLATE_NOOP("names", "basking spot"),
+                                      QT_TRANSLATE_NOOP("names", "warm side"), QT_TRANSLATE_NOOP("names", "cool side")};
+    return nth(words, zone);
+}
+
+QString measure(climate::Measure measure)
+{
+    static constexpr std::array words{QT_TRANSLATE_NOOP("names", "surface"), QT_TRANSLATE_NOOP("names", "ground level"),
+                                      QT_TRANSLATE_NOOP("names", "animal's back")};
+    return nth(words, measure);
+}
+
+QString instrument(climate::Measure measure)
+{
+    static constexpr std::array words{QT_TRANSLATE_NOOP("names", "infrared thermometer"),
+                                      QT_TRANSLATE_NOOP("names", "shaded thermometer at ground level"),
+                                      QT_TRANSLATE_NOOP("names", "computed, not read from an instrument")};
+    return nth(words, measure);
+}
+
+QString case_name(std::string_view id)
+{
+    static constexpr std::array<std::pair<std::string_view, const char*>, 8> words{{
+        {"winter-day", QT_TRANSLATE_NOOP("names", "winter day")},
+        {"winter-night", QT_TRANSLATE_NOOP("names", "winter night")},
+        {"summer-day", QT_TRANSLATE_NOOP("names", "summer day")},
+        {"summer-night", QT_TRANSLATE_NOOP("names", "summer night")},
+        {"heat-wave", QT_TRANSLATE_NOOP("names", "heat wave")},
+        {"power-cut", QT_TRANSLATE_NOOP("names", "power cut")},
+        {"lamp-out", QT_TRANSLATE_NOOP("names", "lamp burnt out")},
+        {"mat-stuck-on", QT_TRANSLATE_NOOP("names", "mat stuck on")},
+    }};
+    for (const auto& [known, word] : words) {
+        if (known == id) {
+            return say(word);
+        }
+    }
+    return QString::fromUtf8(id.data(), static_cast<qsizetype>(id.size()));
+}
+
+QString category(catalog::Category category)
+{
+    static constexpr std::array words{QT_TRANSLATE_NOOP("names", "Enclosure"), QT_TRANSLATE_NOOP("names", "Heat"),
+                                      QT_TRANSLATE_NOOP("names", "Light"),     QT_TRANSLATE_NOOP("names", "Controls"),
+                                      QT_TRANSLATE_NOOP("names", "Substrate"), QT_TRANSLATE_NOOP("names", "Furniture"),
+                                      QT_TRANSLATE_NOOP("names", "Water"),     QT_TRANSLATE_NOOP("names", "Electrical"),
+                                      QT_TRANSLATE_NOOP("names", "Measuring"), QT_TRANSLATE_NOOP("names", "Hygiene"),
+                                      QT_TRANSLATE_NOOP("names", "Food"),      QT_TRANSLATE_NOOP("names", "Health"),
+                                      QT_TRANSLATE_NOOP("names", "Other")};
+    return nth(words, category);
+}
+
+QString rule_kind(catalog::RuleKind kind)
+{
+    static constexpr std::array words{
+        QT_TRANSLATE_NOOP("names", "statutory figure"), QT_TRANSLATE_NOOP("names", "welfare advice"),
+        QT_TRANSLATE_NOOP("names", "veterinary advice"), QT_TRANSLATE_NOOP("names", "laboratory minimum")};
+    return nth(words, kind);
+}
+
+QString confidence(Confidence confidence)
+{
+    static constexpr std::array words{QT_TRANSLATE_NOOP("names", "confirmed"), QT_TRANSLATE_NOOP("names", "derived"),
+                                      QT_TRANSLATE_NOOP("names", "second-hand, unconfirmed"),
+                                      QT_TRANSLATE_NOOP("names", "from memory, unconfirmed"),
+                                      QT_TRANSLATE_NOOP("names", "common practice, no source")};
+    return nth(words, confidence);
+}
+
+QString source(const Source& source)
+{
+    const QString citation = QString::fromStdString(source.citation).trimmed();
+    if (citation.isEmpty()) {
+        return {};
+    }
+    if (source.confidence == Confidence::practice &&
+        citation.startsWith(QStringLiteral("common practice"), Qt::CaseInsensitive)) {
+        return citation; // says it already
+    }
+    return say("%1 (%2)").arg(citation, confidence(source.confidence));
+}
+
+QString cost_kind(assess::CostKind kind)
+{
+    static constexpr std::array words{
+        QT_TRANSLATE_NOOP("names", "electricity"), QT_TRANSLATE_NOOP("names", "replacement"),
+        QT_TRANSLATE_NOOP("names", "substrate"),   QT_TRANSLATE_NOOP("names", "food"),
+        QT_TRANSLATE_NOOP("names", "water"),       QT_TRANSLATE_NOOP("names", "health"),
+        QT_TRANSLATE_NOOP("names", "other")};
+    return nth(words, kind);
+}
+
+QString group(catalog::Group group)
+{
+    static constexpr std::array words{QT_TRANSLATE_NOOP("names", "land turtles"),
+                                      QT_TRANSLATE_NOOP("names", "tortoises"), QT_TRANSLATE_NOOP("names", "lizards"),
+                                      QT_TRANSLATE_NOOP("names", "snakes"), QT_TRANSLATE_NOOP("names", "frogs")};
+    return nth(words, group);
+}
+
+QString device_kind(plan::DeviceKind kind)
+{
+    static constexpr std::array words{QT_TRANSLATE_NOOP("names", "flood lamp"),
+                                      QT_TRANSLATE_NOOP("names", "UV tube"),
+                                      QT_TRANSLATE_NOOP("names", "compact UV lamp"),
+                                      QT_TRANSLATE_NOOP("names", "mercury vapour lamp"),
+                                      QT_TRANSLATE_NOOP("names", "metal halide lamp"),
+                                      QT_TRANSLATE_NOOP("names", "LED strip"),
+                                      QT_TRANSLATE_NOOP("names", "ceramic heater"),
+                                      QT_TRANSLATE_NOOP("names", "radiant panel"),
+                                      QT_TRANSLATE_NOOP("names", "heat mat"),
+                                      QT_TRANSLATE_NOOP("names", "mister"),
+                                      QT_TRANSLATE_NOOP("names", "fan")};
+    return nth(words, kind);
+}
+
+QString fitting_kind(plan::FittingKind kind)
+{
+    static constexpr std::array words{QT_TRANSLATE_NOOP("names", "water bowl"),  QT_TRANSLATE_NOOP("names", "hide"),
+                                      QT_TRANSLATE_NOOP("names", "humid hide"),  QT_TRANSLATE_NOOP("names", "rock"),
+                                      QT_TRANSLATE_NOOP("names", "log"),         QT_TRANSLATE_NOOP("names", "plant"),
+                                      QT_TRANSLATE_NOOP("names", "feeding dish")};
+    return nth(words, kind);
+}
+
+QString top_kind(plan::TopKind kind)
+{
+    static constexpr std::array words{QT_TRANSLATE_NOOP("names", "screen top"), QT_TRANSLATE_NOOP("names", "glass top"),
+                                      QT_TRANSLATE_NOOP("names", "board top"), QT_TRANSLATE_NOOP("names", "open top")};
+    return nth(words, kind);
+}
+
+QString place(plan::Place place)
+{
+    static constexpr std::array words{
+        QT_TRANSLATE_NOOP("names", "overhead"),          QT_TRANSLATE_NOOP("names", "under the base"),
+        QT_TRANSLATE_NOOP("names", "in the bed"),        QT_TRANSLATE_NOOP("names", "on the back wall"),
+        QT_TRANSLATE_NOOP("names", "on the front wall"), QT_TRANSLATE_NOOP("names", "on the left wall"),
+        QT_TRANSLATE_NOOP("names", "on the right wall")};
+    return nth(words, place);
+}
+
+QString sex(plan::Sex sex)
+{
+    static constexpr std::array words{QT_TRANSLATE_NOOP("names", "sex not known"), QT_TRANSLATE_NOOP("names", "female"),
+                                      QT_TRANSLATE_NOOP("names", "male")};
+    return nth(words, sex);
+}
+
+} // namespace loam::words

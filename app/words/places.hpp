@@ -1,0 +1,21 @@
+// What the elements and fields of a plan are called. Internal to app/words.
+#pragma once
+
+#include <QString>
+#include <optional>
+#include <string_view>
+
+#include "core/plan/plan.hpp"
+
+namespace loam::words {
+
+// "flood lamp d1", "hide f2"; an enclosure by its own name. nullopt where no element has this id.
+std::optional<QString> element_name(const plan::Plan& plan, std::string_view id);
+
+// "room, heat wave" for "/site/room/heat_wave_c": a JSON Pointer into the plan as a reader says it.
+QString pointer_words(const plan::Plan& plan, const std::string& pointer);
+
+// "temperature in a heat wave" for the key "heat_wave_c"; nullopt where the key is not one of a plan's.
+std::optional<QString> field_name(std::string_view key);
+
+} // namespace loam::words

@@ -1,0 +1,282 @@
+#include "app/words/speaker.hpp"
+
+#include <QCoreApplication>
+#include <QDate>
+
+#include <array>
+#include <utility>
+
+#include "app/words/label_words.hpp"
+#include "app/words/places.hpp"
+#include "app/words/sentences.hpp"
+#include "app/words/verdicts.hpp"
+#include "core/plan/names.hpp"
+
+namespace loam::words {
+
+namespace {
+
+QString say(const char* text)
+{
+    return QCoreApplication::translate("speaker", text);
+}
+
+QString text_of(std::string_view text)
+{
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+const Input* find_input(const std::vector<Input>& inputs, const QString& name)
+{
+    for (const Input& input : inputs) {
+        if (name == QString::fromStdString(input.name)) {
+            return &input;
+        }
+    }
+    return nullptr;
+}
+
+Quantity quantity_for(const Input& input, bool percent)
+{
+    return percent ? Quantity::fraction : quantity_of(input.unit).value_or(Quantity::number);
+}
+
+// The figure's own range, from the inputs low, likely and high.
+std::optional<QString> range_text(const std::vector<Input>& inputs, bool percent, const Formatter& formatter)
+{
+    const Input* low = find_input(inputs, QStringLiteral("low"));
+    const Input* likely = find_input(inputs, QStringLiteral("likely"));
+    const Input* high = find_input(inputs, QStringLiteral("high"));
+    if (low == nullptr || likely == nullptr || high == nullptr) {
+        return std::nullopt;
+    }
+    return formatter.range({low->value, likely->value, high->value}, quantity_for(*likely, percent));
+}
+
+std::optional<QString> band_text(const std::vector<Input>& inputs, bool percent, const Formatter& formatter)
+{
+    for (const char* prefix : {"", "years_"}) {
+        const Input* min = find_input(inputs, QLatin1String(prefix) + QStringLiteral("min"));
+        const Input* max = find_input(inputs, QLatin1String(prefix) + QStringLiteral("max"));
+        if (min == nullptr && max == nullptr) {
+            continue;
+        }
+        Target target;
+        target.min = min != nullptr ? std::optional(min->value) : std::nullopt;
+        target.max = max != nullptr ? std::optional(max->value) : std::nullopt;
+        return formatter.target(target, quantity_for(min != nullptr ? *min : *max, percent));
+    }
+    return std::nullopt;
+}
+
+QString input_text(const Input& input, bool percent, const Formatter& formatter)
+{
+    return percent ? formatter.value(input.value, Quantity::fraction) : formatter.figure(input.value, input.unit);
+}
+
+// What a humidity or a share of floor is counted in.
+bool in_percent(const Because& because)
+{
+    return because.rule == "rule.moisture-balance" || because.rule == "rule.dry-retreat";
+}
+
+QString assumption_name(const std::string& id)
+{
+    if (const Sentence* row = find_sentence(assumption_names(), id)) {
+        return translated(row->text);
+    }
+    // "panel.thickness_m.float-glass" is named by its first two parts.
+    const std::size_t last = id.rfind('.');
+    const Sentence* row =
+        last == std::string::npos ? nullptr : find_sentence(assumption_names(), std::string_view(id).substr(0, last));
+    return row != nullptr ? translated(row->text) : QString();
+}
+
+} // namespace
+
+Speaker::Speaker(Formatter formatter, const plan::Plan& plan, const catalog::Catalog& catalog)
+    : formatter_(std::move(formatter)), plan_(plan), catalog_(catalog)
+{
+}
+
+QString Speaker::name_of(std::string_view id) const
+{
+    if (auto name = element_name(plan_, id)) {
+        return *name;
+    }
+    if (const catalog::Species* species = catalog_.find_species(id)) {
+        return QString::fromStdString(species->common_name);
+    }
+    if (const catalog::Material* material = catalog_.find_material(id)) {
+        return QString::fromStdString(material->name);
+    }
+    if (const catalog::Rule* rule = catalog_.find_rule(id)) {
+        return QString::fromStdString(rule->title);
+    }
+    for (const catalog::Item& item : catalog_.prices.items) {
+        if (item.id == id) {
+            return QString::fromStdString(item.name);
+        }
+    }
+    return text_of(id);
+}
+
+QString Speaker::label(const Label& label) const
+{
+    if (const auto word = label_word(label.name, label.text)) {
+        return *word;
+    }
+    if (label.name == "where") {
+        return place(label.text);
+    }
+    if (label.name == "note") {
+        return species_note(label.text);
+    }
+    if (label.name == "date") {
+        return formatter_.date(QDate::fromString(QString::fromStdString(label.text), Qt::ISODate));
+    }
+    if (label.name == "needs") {
+        QStringList names;
+        for (const QString& each : QString::fromStdString(label.text).split(QLatin1Char(','), Qt::SkipEmptyParts)) {
+            names << need(each.trimmed().toStdString());
+        }
+        return names.join(QStringLiteral(", "));
+    }
+    if (label.name == "limited_by") {
+        const QString name = assumption_name(label.text);
+        return name.isEmpty() ? name_of(label.text) : name;
+    }
+    if (label.name == "kind") {
+        return need("device." + label.text);
+    }
+    if (label.name == "material" || label.name == "best") {
+        const catalog::Material* material = catalog_.find_material(label.text);
+        return material != nullptr ? QString::fromStdString(material->name) : QString::fromStdString(label.text);
+    }
+    return name_of(label.text);
+}
+
+std::optional<QString> Speaker::placeholder(const Figures& figures, const QString& name, const QString& form) const
+{
+    const bool percent = form == QStringLiteral("percent");
+    if (const Input* input = find_input(figures.inputs, name)) {
+        return input_text(*input, percent, formatter_);
+    }
+    for (const Label& each : figures.labels) {
+        if (name == QString::fromStdString(each.name)) {
+            return each.text.empty() ? std::nullopt : std::optional(label(each));
+        }
+    }
+    if (name == QStringLiteral("range")) {
+        return range_text(figures.inputs, percent, formatter_);
+    }
+    return name == QStringLiteral("band") ? band_text(figures.inputs, percent, formatter_) : std::nullopt;
+}
+
+QString Speaker::finding(const Finding& finding) const
+{
+    const Sentence* row = find_finding_sentence(finding.code, {finding.verdict, finding.direction});
+    if (row == nullptr) {
+        return say("Something was found that has no words yet (%1).").arg(QString::fromStdString(finding.code));
+    }
+    const Figures figures{finding.because.inputs, finding.because.labels};
+    return fill(translated(row->text),
+                [&](const QString& name, const QString& form) { return placeholder(figures, name, form); })
+        .text;
+}
+
+QString Speaker::remedy(const Finding& finding) const
+{
+    if (!finding.remedy) {
+        return {};
+    }
+    const Sentence* row = find_sentence(remedy_sentences(), finding.remedy->code);
+    if (row == nullptr) {
+        return {};
+    }
+    const Figures figures{finding.remedy->amounts, finding.remedy->labels};
+    return fill(translated(row->text),
+                [&](const QString& name, const QString& form) { return placeholder(figures, name, form); })
+        .text;
+}
+
+QString Speaker::inputs(const Because& because) const
+{
+    const bool percent = in_percent(because);
+    QStringList parts;
+    if (const auto range = range_text(because.inputs, percent, formatter_)) {
+        parts << say("result: %1").arg(*range);
+    }
+    if (const auto band = band_text(because.inputs, percent, formatter_)) {
+        parts << say("compared with: %1").arg(*band);
+    }
+    constexpr std::array told{"low", "likely", "high", "min", "max", "years_min", "years_max"};
+    for (const Input& input : because.inputs) {
+        const bool in_range = !parts.isEmpty() && std::find(told.begin(), told.end(), input.name) != told.end();
+        if (in_range) {
+            continue;
+        }
+        const Sentence* row = find_sentence(input_names(), input.name);
+        const QString name = row != nullptr ? translated(row->text) : QString::fromStdString(input.name);
+        parts << name + QStringLiteral(": ") + input_text(input, percent && input.unit == "1", formatter_);
+    }
+    return parts.join(QStringLiteral(" · "));
+}
+
+QString Speaker::because(const Because& because) const
+{
+    QStringList lines;
+    if (const Sentence* row = find_sentence(rule_sentences(), because.rule)) {
+        lines << translated(row->text);
+    }
+    const QString figures = inputs(because);
+    if (!figures.isEmpty()) {
+        lines << say("Figures: %1").arg(figures);
+    }
+    for (const Label& each : because.labels) {
+        if (each.name == "limited_by" && !each.text.empty()) {
+            lines << say("The range is mostly due to this: %1.").arg(label(each));
+        }
+    }
+    const QString citation = source(because.source);
+    if (!citation.isEmpty()) {
+        lines << say("Source: %1").arg(citation);
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
+QString Speaker::place(const std::string& where) const
+{
+    return !where.empty() && where.front() == '/' ? pointer_words(plan_, where) : name_of(where);
+}
+
+QString Speaker::assumed(const assess::Assumed& assumed) const
+{
+    const QString where = place(assumed.where);
+    if (!assumed.bracket) {
+        return say("%1: not stated, and nothing could be assumed").arg(where);
+    }
+    const bool share = assumed.where.ends_with("humidity") || assumed.where.ends_with("fraction") ||
+                       assumed.where.ends_with("rate") || assumed.where.ends_with("contingency");
+    const auto quantity = share ? std::optional(Quantity::fraction) : quantity_of(assumed.unit);
+    if (quantity) {
+        return say("%1: taken as %2").arg(where, formatter_.span(*assumed.bracket, *quantity));
+    }
+    const QString low = formatter_.figure(assumed.bracket->low, assumed.unit);
+    const QString high = formatter_.figure(assumed.bracket->high, assumed.unit);
+    return low == high ? say("%1: taken as %2").arg(where, low) : say("%1: taken as %2 to %3").arg(where, low, high);
+}
+
+QString Speaker::why(const assess::ShoppingLine& line) const
+{
+    const Sentence* row = find_sentence(need_sentences(), line.why);
+    return row != nullptr ? translated(row->text) : QString();
+}
+
+QString species_note(std::string_view code)
+{
+    const Sentence* row = find_sentence(species_note_sentences(), code);
+    return row != nullptr ? translated(row->text) : text_of(code).replace(QLatin1Char('-'), QLatin1Char(' '));
+}
+
+} // namespace loam::words

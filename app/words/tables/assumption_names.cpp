@@ -1,0 +1,68 @@
+#include <QtGlobal>
+
+#include "app/words/sentences.hpp"
+
+namespace loam::words {
+
+namespace {
+
+constexpr Sentence rows[] = {
+    {"room.winter.day_c", QT_TRANSLATE_NOOP("sentences", "the room on a winter day")},
+    {"room.winter.night_c", QT_TRANSLATE_NOOP("sentences", "the room on a winter night")},
+    {"room.winter.relative_humidity", QT_TRANSLATE_NOOP("sentences", "the room's humidity in winter")},
+    {"room.summer.day_c", QT_TRANSLATE_NOOP("sentences", "the room on a summer day")},
+    {"room.summer.night_c", QT_TRANSLATE_NOOP("sentences", "the room on a summer night")},
+    {"room.summer.relative_humidity", QT_TRANSLATE_NOOP("sentences", "the room's humidity in summer")},
+    {"room.heat_wave_c", QT_TRANSLATE_NOOP("sentences", "the room in a heat wave")},
+    {"room.power_cut.hours", QT_TRANSLATE_NOOP("sentences", "the length of a power cut")},
+    {"room.power_cut.room_c", QT_TRANSLATE_NOOP("sentences", "the room in a power cut")},
+    {"room.stated_spread_k", QT_TRANSLATE_NOOP("sentences", "how far a room strays from what is stated")},
+    {"room.stated_humidity_spread",
+     QT_TRANSLATE_NOOP("sentences", "how far a room's humidity strays from what is stated")},
+    {"circuit.other_load_w", QT_TRANSLATE_NOOP("sentences", "what else runs on the circuit")},
+    {"strip.rating_a", QT_TRANSLATE_NOOP("sentences", "what a strip may carry")},
+    {"strip.timed_outlets", QT_TRANSLATE_NOOP("sentences", "timed outlets of a strip")},
+    {"strip.always_on_outlets", QT_TRANSLATE_NOOP("sentences", "always-on outlets of a strip")},
+    {"mesh.open_fraction", QT_TRANSLATE_NOOP("sentences", "the open share of the mesh")},
+    {"panel.thickness_factor", QT_TRANSLATE_NOOP("sentences", "the thickness of a panel")},
+    {"panel.thickness_m", QT_TRANSLATE_NOOP("sentences", "the thickness of a panel")},
+    {"fitting.height_m", QT_TRANSLATE_NOOP("sentences", "the height of a fitting")},
+    {"bowl.water_depth_m", QT_TRANSLATE_NOOP("sentences", "the depth of water in a bowl")},
+    {"bowl.fill_ratio", QT_TRANSLATE_NOOP("sentences", "how full a bowl is")},
+    {"moisture.misting_l_per_day", QT_TRANSLATE_NOOP("sentences", "how much is misted")},
+    {"moisture.water_changes_per_day", QT_TRANSLATE_NOOP("sentences", "how often the water is changed")},
+    {"conditioner.ml_per_l", QT_TRANSLATE_NOOP("sentences", "the dose of conditioner")},
+    {"lamp.height_above_top_m", QT_TRANSLATE_NOOP("sentences", "the height of a lamp above the top")},
+    {"device.height_above_top_m", QT_TRANSLATE_NOOP("sentences", "the height of a lamp above the top")},
+    {"device.age_hours", QT_TRANSLATE_NOOP("sentences", "how long a lamp has burnt")},
+    {"device.air_gap_m", QT_TRANSLATE_NOOP("sentences", "the air gap under a mat")},
+    {"mat.air_gap_m", QT_TRANSLATE_NOOP("sentences", "the air gap under a mat")},
+    {"device.power_tolerance", QT_TRANSLATE_NOOP("sentences", "how far a device strays from its rated power")},
+    {"reading.accuracy_k", QT_TRANSLATE_NOOP("sentences", "the accuracy of a thermometer")},
+    {"substrate.settling", QT_TRANSLATE_NOOP("sentences", "how much a bed settles")},
+    {"coir.expansion_l_per_kg", QT_TRANSLATE_NOOP("sentences", "how far coir expands")},
+    {"quart.l", QT_TRANSLATE_NOOP("sentences", "which quart a bag means")},
+    {"water.conditioner_ml_per_l", QT_TRANSLATE_NOOP("sentences", "the dose of conditioner")},
+    {"health.vet_visits_per_year", QT_TRANSLATE_NOOP("sentences", "visits to the vet in a year")},
+    {"hygiene.disinfectant_l_per_year", QT_TRANSLATE_NOOP("sentences", "disinfectant in a year")},
+    {"hygiene.gloves_per_year", QT_TRANSLATE_NOOP("sentences", "gloves in a year")},
+    {"care.calcium_g_per_month", QT_TRANSLATE_NOOP("sentences", "calcium in a month")},
+    {"budget.horizon_years", QT_TRANSLATE_NOOP("sentences", "the years looked at")},
+    {"budget.discount_rate", QT_TRANSLATE_NOOP("sentences", "the discount rate")},
+    {"budget.contingency", QT_TRANSLATE_NOOP("sentences", "the reserve for what always comes on top")},
+    {"model.film_factor", QT_TRANSLATE_NOOP("sentences", "how well air takes heat from surfaces")},
+    {"model.exchange_factor", QT_TRANSLATE_NOOP("sentences", "how fast air passes through the top")},
+    {"model.evaporation_factor", QT_TRANSLATE_NOOP("sentences", "how fast water evaporates")},
+    {"model.leak_air_changes_per_h", QT_TRANSLATE_NOOP("sentences", "how leaky the box is")},
+    {"model.mixing_w_m2k", QT_TRANSLATE_NOOP("sentences", "how well the air in the box mixes")},
+    {"model.error_k", QT_TRANSLATE_NOOP("sentences", "what the model itself leaves open")},
+};
+
+} // namespace
+
+Sentences assumption_names()
+{
+    return rows;
+}
+
+} // namespace loam::words

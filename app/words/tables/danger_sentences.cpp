@@ -1,0 +1,106 @@
+#include <QtGlobal>
+
+#include "app/words/sentences.hpp"
+
+namespace loam::words {
+
+namespace {
+
+constexpr Sentence rows[] = {
+    {"danger.cover-near-lamp",
+     QT_TRANSLATE_NOOP("sentences", "{cover} ({material}) is {distance} from {lamp}. It should be at least {clearance} "
+                                    "away: {short_by} more.")},
+    {"danger.cover-near-lamp",
+     QT_TRANSLATE_NOOP("sentences", "{cover} ({material}) can catch fire: it is only {distance} from {lamp} and should "
+                                    "be at least {clearance} away."),
+     Verdict::danger},
+    {"danger.cover-near-lamp",
+     QT_TRANSLATE_NOOP("sentences", "How far {cover} ({material}) is from {lamp} is not known. It should be at least "
+                                    "{clearance} away."),
+     Verdict::not_known},
+    {"danger.shell-near-lamp",
+     QT_TRANSLATE_NOOP("sentences",
+                       "The {part} ({material}) can catch fire: it is only {distance} from {lamp} and should "
+                       "be at least {clearance} away.")},
+    {"danger.shell-near-lamp",
+     QT_TRANSLATE_NOOP("sentences",
+                       "How far the {part} ({material}) is from {lamp} is not known. It should be at least "
+                       "{clearance} away."),
+     Verdict::not_known},
+    {"danger.mat-under-bed",
+     QT_TRANSLATE_NOOP("sentences", "An animal that digs down above {mat} meets {range} {case}. {regulated}")},
+    {"danger.mat-under-bed",
+     QT_TRANSLATE_NOOP("sentences",
+                       "An animal that digs down above {mat} meets {range} {case}. That is warmer than the "
+                       "{warn} it should lie on for long. {regulated}"),
+     Verdict::tight},
+    {"danger.mat-under-bed",
+     QT_TRANSLATE_NOOP("sentences", "An animal that digs down above {mat} can be burnt: it meets {range} {case}, and "
+                                    "{max} is the limit. {regulated}"),
+     Verdict::danger},
+    {"danger.mat-on-pane",
+     QT_TRANSLATE_NOOP("sentences", "The pane at {mat} reaches {range} {case}; the limit is {max}.")},
+    {"danger.mat-on-pane",
+     QT_TRANSLATE_NOOP("sentences", "The pane at {mat} can burn an animal that leans on it: it reaches {range} {case}, "
+                                    "and {max} is the limit."),
+     Verdict::danger},
+    {"danger.climbing-reach",
+     QT_TRANSLATE_NOOP("sentences",
+                       "From {standing_on}, an animal reaches {reach} above the base and comes within {gap} "
+                       "of {lamp}. It should stay at least {needed} away.")},
+    {"danger.unguarded-lamp",
+     QT_TRANSLATE_NOOP("sentences", "{lamp} burns at a touch and has no guard. From {standing_on}, an animal reaches "
+                                    "{reach} above the base, {gap} from it.")},
+    {"danger.sun-through-glass",
+     QT_TRANSLATE_NOOP("sentences", "Sun reaches the enclosure. Behind glass it can overheat an animal within a short "
+                                    "time.")},
+    {"danger.sun-through-glass",
+     QT_TRANSLATE_NOOP("sentences",
+                       "It is not stated whether sun reaches the enclosure. Behind glass it can overheat an "
+                       "animal within a short time."),
+     Verdict::not_known},
+    {"danger.sun-through-glass", QT_TRANSLATE_NOOP("sentences", "No sun reaches the enclosure."), Verdict::fits},
+    {"danger.lamp-dried-surface",
+     QT_TRANSLATE_NOOP("sentences", "Where a lamp dries the bed, its surface reaches {range} {case}; the limit for "
+                                    "animals that stay on it is {max}.")},
+    {"danger.lamp-dried-surface",
+     QT_TRANSLATE_NOOP("sentences", "Where a lamp dries the bed, its surface can burn an animal that stays on it: it "
+                                    "reaches {range} {case}, and {max} is the limit."),
+     Verdict::danger},
+    {"danger.touch-burn",
+     QT_TRANSLATE_NOOP("sentences", "The hottest surface that an animal can touch reaches {range} {case}; the limit is "
+                                    "{max}.")},
+    {"danger.touch-burn",
+     QT_TRANSLATE_NOOP("sentences",
+                       "The hottest surface that an animal can touch can burn it: {range} {case}, and {max} "
+                       "is the limit."),
+     Verdict::danger},
+    {"danger.no-escape-from-heat",
+     QT_TRANSLATE_NOOP("sentences",
+                       "There is no place cool enough {case}: the coolest is {range}, and {max} is the most "
+                       "an animal bears ({species}).")},
+    {"danger.no-escape-from-cold",
+     QT_TRANSLATE_NOOP("sentences",
+                       "There is no place warm enough {case}: the warmest is {range}, and {min} is the least "
+                       "an animal bears ({species}).")},
+    {"danger.circuit",
+     QT_TRANSLATE_NOOP("sentences", "{circuit} is overloaded: {range} runs on it for hours, and {max} is the most that "
+                                    "should ({rating} at {voltage}).")},
+    {"danger.strip",
+     QT_TRANSLATE_NOOP("sentences", "{strip} is overloaded: {range} runs on it for hours, and {max} is the most that "
+                                    "should ({rating} at {voltage}).")},
+    {"danger.stand",
+     QT_TRANSLATE_NOOP("sentences", "{stand} is overloaded: it carries {range}, and it is rated for {max}.")},
+    {"danger.uv-too-strong",
+     QT_TRANSLATE_NOOP("sentences", "UV from {lamp} is too strong at {distance}, the nearest an animal comes: UV index "
+                                    "{range}, and {max} is the most it should meet ({species}).")},
+};
+
+} // namespace
+
+Sentences danger_sentences()
+{
+    return rows;
+}
+
+} // namespace loam::words

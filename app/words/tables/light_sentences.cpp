@@ -1,0 +1,66 @@
+#include <QtGlobal>
+
+#include "app/words/sentences.hpp"
+
+namespace loam::words {
+
+namespace {
+
+constexpr Sentence rows[] = {
+    {"uv.level",
+     QT_TRANSLATE_NOOP(
+         "sentences",
+         "UV index at the animal's back is {range} under {lamp}, at {distance}. The target is {band} ({species}).")},
+    {"uv.level",
+     QT_TRANSLATE_NOOP("sentences", "UV is too strong: index {range} at the animal's back under {lamp}, at {distance}. "
+                                    "The target is {band} ({species})."),
+     Verdict::falls_short, Direction::above},
+    {"uv.level",
+     QT_TRANSLATE_NOOP("sentences", "UV is too weak: index {range} at the animal's back under {lamp}, at {distance}. "
+                                    "The target is {band} ({species})."),
+     Verdict::falls_short, Direction::below},
+    {"uv.level",
+     QT_TRANSLATE_NOOP("sentences", "UV may be too strong: index {range} at the animal's back under {lamp}, at "
+                                    "{distance}. The target is {band} ({species})."),
+     Verdict::tight, Direction::above},
+    {"uv.level",
+     QT_TRANSLATE_NOOP("sentences", "UV may be too weak: index {range} at the animal's back under {lamp}, at "
+                                    "{distance}. The target is {band} ({species})."),
+     Verdict::tight, Direction::below},
+    {"uv.not-known",
+     QT_TRANSLATE_NOOP("sentences",
+                       "The UV index at the animal's back is not known[ under {lamp}][ at {distance}]: {reason}.")},
+    {"uv.no-lamp", QT_TRANSLATE_NOOP("sentences", "This species needs UV ({species}), and no lamp here gives any.")},
+    {"uv.blocked", QT_TRANSLATE_NOOP("sentences", "{cover} keeps the UV of {lamp} from the animal.")},
+    {"uv.not-needed",
+     QT_TRANSLATE_NOOP(
+         "sentences",
+         "No species here has a UV target on file, and {lamp} gives UV[: index {likely} at the animal's back].")},
+    {"uv.no-shade",
+     QT_TRANSLATE_NOOP(
+         "sentences",
+         "There is hardly any shade from the UV of {lamp}: only {likely:percent} of the floor lies out of it.")},
+    {"uv.compact-caution",
+     QT_TRANSLATE_NOOP("sentences", "{lamp} is a compact UV lamp. Its light is strong close by and weak a little "
+                                    "further: measure it before you rely on it.")},
+    {"photoperiod.hours", QT_TRANSLATE_NOOP("sentences", "Light a day: {likely}. The target is {band} ({species}).")},
+    {"photoperiod.hours",
+     QT_TRANSLATE_NOOP("sentences", "The day is too long: {likely} of light. The target is {band} ({species})."),
+     Verdict::falls_short, Direction::above},
+    {"photoperiod.hours",
+     QT_TRANSLATE_NOOP("sentences", "The day is too short: {likely} of light. The target is {band} ({species})."),
+     Verdict::falls_short, Direction::below},
+    {"photoperiod.not-stated", QT_TRANSLATE_NOOP("sentences", "It is not stated when the lamps go on and off.")},
+    {"photoperiod.light-at-night", QT_TRANSLATE_NOOP("sentences", "{lamp} shines at night. Animals need dark nights.")},
+    {"photoperiod.bad-times",
+     QT_TRANSLATE_NOOP("sentences", "The lamps go on at {on} and off at {off}: that is no day.")},
+};
+
+} // namespace
+
+Sentences light_sentences()
+{
+    return rows;
+}
+
+} // namespace loam::words

@@ -1,0 +1,54 @@
+#include <QtGlobal>
+
+#include "app/words/sentences.hpp"
+
+namespace loam::words {
+
+namespace {
+
+constexpr Sentence rows[] = {
+    {"humidity.level",
+     QT_TRANSLATE_NOOP("sentences", "Humidity near the ground is {range:percent} {case}. The target is {band:percent} "
+                                    "({species}).[ Misting that would hold it: {misting}.]")},
+    {"humidity.level",
+     QT_TRANSLATE_NOOP("sentences", "It is too damp {case}: {range:percent} near the ground. The target is "
+                                    "{band:percent} ({species}); the likely value is {over_by:percent} over it."),
+     Verdict::falls_short, Direction::above},
+    {"humidity.level",
+     QT_TRANSLATE_NOOP(
+         "sentences",
+         "It is too dry {case}: {range:percent} near the ground. The target is {band:percent} ({species}); the likely "
+         "value is {short_by:percent} under it.[ Misting that would hold it: {misting}.]"),
+     Verdict::falls_short, Direction::below},
+    {"humidity.level",
+     QT_TRANSLATE_NOOP("sentences", "It may get too damp {case}: {range:percent} near the ground. The target is "
+                                    "{band:percent} ({species}); the upper end is {over_by:percent} over it."),
+     Verdict::tight, Direction::above},
+    {"humidity.level",
+     QT_TRANSLATE_NOOP(
+         "sentences",
+         "It may get too dry {case}: {range:percent} near the ground. The target is {band:percent} ({species}); the "
+         "lower end is {short_by:percent} under it.[ Misting that would hold it: {misting}.]"),
+     Verdict::tight, Direction::below},
+    {"humidity.not-known", QT_TRANSLATE_NOOP("sentences", "The humidity {case} is not known.")},
+    {"humidity.target-not-known",
+     QT_TRANSLATE_NOOP("sentences", "No target humidity is on file ({species}), so it is not judged.")},
+    {"humidity.condensation",
+     QT_TRANSLATE_NOOP("sentences", "Water condenses on the coldest pane {case}: the pane is at {pane}[, and the air "
+                                    "gives off water below {dew_point}].")},
+    {"humidity.no-dry-retreat",
+     QT_TRANSLATE_NOOP(
+         "sentences", "There may be no dry place to rest {case}: humidity near the ground is about {likely:percent}.")},
+    {"humidity.misting-not-stated",
+     QT_TRANSLATE_NOOP("sentences",
+                       "How much is misted is not stated, so the humidity is only known within wide limits.")},
+};
+
+} // namespace
+
+Sentences moisture_sentences()
+{
+    return rows;
+}
+
+} // namespace loam::words

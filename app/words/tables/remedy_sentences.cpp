@@ -1,0 +1,99 @@
+#include <QtGlobal>
+
+#include "app/words/sentences.hpp"
+
+namespace loam::words {
+
+namespace {
+
+constexpr Sentence rows[] = {
+    {"remedy.longer-box", QT_TRANSLATE_NOOP("sentences", "Make the box {by} longer, {to} in all.")},
+    {"remedy.wider-box", QT_TRANSLATE_NOOP("sentences", "Make the box {by} wider, {to} in all.")},
+    {"remedy.higher-box", QT_TRANSLATE_NOOP("sentences", "Make the box {by} higher, {to} in all.")},
+    {"remedy.bigger-floor", QT_TRANSLATE_NOOP("sentences", "Take a box with {by} more floor, {to} in all.")},
+    {"remedy.clear-floor",
+     QT_TRANSLATE_NOOP("sentences", "Take out fittings that cover {by} of floor, or let the animals walk over them.")},
+    {"remedy.add-hides", QT_TRANSLATE_NOOP("sentences", "Add hides: {count}.")},
+    {"remedy.move-hide", QT_TRANSLATE_NOOP("sentences", "Move a hide to the {side} side, or add one there.")},
+    {"remedy.add-humid-hide", QT_TRANSLATE_NOOP("sentences", "Add a humid hide: a hide with damp moss in it.")},
+    {"remedy.fewer-animals", QT_TRANSLATE_NOOP("sentences", "Keep fewer animals in this box: {to}.")},
+    {"remedy.separate-enclosures", QT_TRANSLATE_NOOP("sentences", "Give them boxes of their own: {count} in all.")},
+    {"remedy.move-inside", QT_TRANSLATE_NOOP("sentences", "Move {fitting} inwards by {by}.")},
+
+    {"remedy.deeper-bed", QT_TRANSLATE_NOOP("sentences", "Make the bed {by} deeper, {to} in all.")},
+    {"remedy.shallower-bed", QT_TRANSLATE_NOOP("sentences", "Make the bed no deeper than {to}.")},
+    {"remedy.other-substrate", QT_TRANSLATE_NOOP("sentences", "Use {material} in its place.")},
+    {"remedy.stronger-stand", QT_TRANSLATE_NOOP("sentences", "Use a stand rated for {to} or more.")},
+    {"remedy.lighter-bed", QT_TRANSLATE_NOOP("sentences", "Save {by}, for example with a lighter or shallower bed.")},
+
+    {"remedy.stronger-device", QT_TRANSLATE_NOOP("sentences", "Use {to} in place of {from} for {device}.")},
+    {"remedy.weaker-device", QT_TRANSLATE_NOOP("sentences", "Use {to} in place of {from} for {device}.")},
+    {"remedy.add-heat", QT_TRANSLATE_NOOP("sentences", "Add about {power} of heat over the warm side.")},
+    {"remedy.dim-device", QT_TRANSLATE_NOOP("sentences", "Dim {device} to {to:percent}.")},
+    {"remedy.set-thermostat", QT_TRANSLATE_NOOP("sentences", "Set the thermostat of {device} to {to}.")},
+    {"remedy.add-thermostat",
+     QT_TRANSLATE_NOOP("sentences", "Run {device} through a thermostat, with its probe where the heat arrives.")},
+    {"remedy.place-probe",
+     QT_TRANSLATE_NOOP("sentences", "Fix the probe where {device} heats, and enter its place in the plan.")},
+    {"remedy.mat-to-wall",
+     QT_TRANSLATE_NOOP("sentences", "Move {device} to the outside of a wall, above the bed, and keep its thermostat.")},
+    {"remedy.raise-lamp", QT_TRANSLATE_NOOP("sentences", "Raise {device} by {by}, to {to} above the base.")},
+    {"remedy.lower-lamp", QT_TRANSLATE_NOOP("sentences", "Lower {device} by {by}, to {to} above the base.")},
+    {"remedy.guard-lamp", QT_TRANSLATE_NOOP("sentences", "Put a guard around {device}.")},
+    {"remedy.lower-perch", QT_TRANSLATE_NOOP("sentences", "Make {fitting} lower by {by}.")},
+    {"remedy.move-perch", QT_TRANSLATE_NOOP("sentences", "Move {fitting} away from beneath the lamp.")},
+    {"remedy.cooler-room", QT_TRANSLATE_NOOP("sentences", "Keep the room {by} cooler, at {to} or less.")},
+    {"remedy.warmer-room", QT_TRANSLATE_NOOP("sentences", "Keep the room {by} warmer, at {to} or more.")},
+    {"remedy.shade-from-sun",
+     QT_TRANSLATE_NOOP("sentences",
+                       "Move the enclosure or shade the window, so that no sun reaches the glass at any season.")},
+    {"remedy.night-heat",
+     QT_TRANSLATE_NOOP("sentences", "Add about {power} of heat without light for the night, on a thermostat.")},
+
+    {"remedy.remove-cover", QT_TRANSLATE_NOOP("sentences", "Take {cover} away.")},
+    {"remedy.move-cover", QT_TRANSLATE_NOOP("sentences", "Move {cover} at least {by} further from the lamp.")},
+    {"remedy.add-cover",
+     QT_TRANSLATE_NOOP("sentences", "Cover {area} more of the top ({fraction:percent} of it), away from the lamps.")},
+    {"remedy.less-cover", QT_TRANSLATE_NOOP("sentences", "Uncover {area} of the top ({fraction:percent} of it).")},
+    {"remedy.more-misting", QT_TRANSLATE_NOOP("sentences", "Mist {by} more, {to} in all.")},
+    {"remedy.less-misting", QT_TRANSLATE_NOOP("sentences", "Mist {by} less, {to} in all.")},
+    {"remedy.dry-corner",
+     QT_TRANSLATE_NOOP("sentences", "Leave one corner of the bed dry, away from the water and the mist.")},
+
+    {"remedy.add-uv-lamp",
+     QT_TRANSLATE_NOOP("sentences", "Add a UV lamp made for Ferguson zone {zone}, with its maker's distance table.")},
+    {"remedy.measure-uv",
+     QT_TRANSLATE_NOOP(
+         "sentences",
+         "Enter the maker's distance table of {device}, or measure the UV index at {distance} and enter it.")},
+    {"remedy.change-times", QT_TRANSLATE_NOOP("sentences", "Set the timer for {to} of light a day, a change of {by}.")},
+    {"remedy.timer-for-light", QT_TRANSLATE_NOOP("sentences", "Put {device} on a timer.")},
+
+    {"remedy.less-load", QT_TRANSLATE_NOOP("sentences", "Take {by} off it.")},
+    {"remedy.other-circuit", QT_TRANSLATE_NOOP("sentences", "Move {by} to another circuit.")},
+    {"remedy.more-outlets", QT_TRANSLATE_NOOP("sentences", "Provide more {supply} outlets: {count}.")},
+    {"remedy.plug-into-wall", QT_TRANSLATE_NOOP("sentences", "Plug {strip} straight into the wall.")},
+    {"remedy.add-residual-current-protection",
+     QT_TRANSLATE_NOOP("sentences", "Feed {strip} through a residual-current device.")},
+    {"remedy.undimmed", QT_TRANSLATE_NOOP("sentences", "Run {device} without a dimmer.")},
+    {"remedy.dimming-thermostat", QT_TRANSLATE_NOOP("sentences", "Use a dimming thermostat for {device}.")},
+    {"remedy.always-on-supply", QT_TRANSLATE_NOOP("sentences", "Put {device} on an outlet that is always on.")},
+    {"remedy.drip-loop",
+     QT_TRANSLATE_NOOP("sentences",
+                       "Let each cable hang in a loop below its plug, and keep plugs above and away from the water.")},
+    {"remedy.heat-rated-holder",
+     QT_TRANSLATE_NOOP("sentences", "Use a ceramic or other heat-rated holder for {device}.")},
+
+    {"remedy.state", QT_TRANSLATE_NOOP("sentences", "Enter this in the plan: {where}.")},
+    {"remedy.add-prices", QT_TRANSLATE_NOOP("sentences", "Add prices for these to the price list: {needs}.")},
+    {"remedy.other-price-list", QT_TRANSLATE_NOOP("sentences", "Use a price list in {currency}.")},
+};
+
+} // namespace
+
+Sentences remedy_sentences()
+{
+    return rows;
+}
+
+} // namespace loam::words

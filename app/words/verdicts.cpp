@@ -1,0 +1,116 @@
+#include "app/words/verdicts.hpp"
+
+#include <QCoreApplication>
+
+#include <array>
+#include <utility>
+
+namespace loam::words {
+
+namespace {
+
+QString say(const char* text)
+{
+    return QCoreApplication::translate("verdicts", text);
+}
+
+const char* too(Direction direction, Subject subject)
+{
+    const bool above = direction == Direction::above;
+    switch (subject) {
+    case Subject::temperature:
+        return above ? QT_TRANSLATE_NOOP("verdicts", "too hot") : QT_TRANSLATE_NOOP("verdicts", "too cold");
+    case Subject::humidity:
+        return above ? QT_TRANSLATE_NOOP("verdicts", "too damp") : QT_TRANSLATE_NOOP("verdicts", "too dry");
+    case Subject::space:
+        return above ? QT_TRANSLATE_NOOP("verdicts", "too large") : QT_TRANSLATE_NOOP("verdicts", "too small");
+    case Subject::uv:
+        return above ? QT_TRANSLATE_NOOP("verdicts", "too strong") : QT_TRANSLATE_NOOP("verdicts", "too weak");
+    case Subject::light:
+        return above ? QT_TRANSLATE_NOOP("verdicts", "too long") : QT_TRANSLATE_NOOP("verdicts", "too short");
+    case Subject::load:
+        return above ? QT_TRANSLATE_NOOP("verdicts", "too much load")
+                     : QT_TRANSLATE_NOOP("verdicts", "too little load");
+    case Subject::company:
+        return above ? QT_TRANSLATE_NOOP("verdicts", "too many") : QT_TRANSLATE_NOOP("verdicts", "too few");
+    case Subject::plain:
+        return above ? QT_TRANSLATE_NOOP("verdicts", "too much") : QT_TRANSLATE_NOOP("verdicts", "too little");
+    }
+    return "";
+}
+
+constexpr std::array<std::pair<std::string_view, Subject>, 23> subjects{{
+    {"danger.mat-under-bed", Subject::temperature},
+    {"danger.mat-on-pane", Subject::temperature},
+    {"danger.lamp-dried-surface", Subject::temperature},
+    {"danger.touch-burn", Subject::temperature},
+    {"danger.no-escape-from-heat", Subject::temperature},
+    {"danger.no-escape-from-cold", Subject::temperature},
+    {"danger.sun-through-glass", Subject::temperature},
+    {"danger.circuit", Subject::load},
+    {"danger.strip", Subject::load},
+    {"danger.stand", Subject::load},
+    {"danger.uv-too-strong", Subject::uv},
+    {"space.hides-too-few", Subject::company},
+    {"space.", Subject::space},
+    {"animals.", Subject::company},
+    {"substrate.too-shallow", Subject::plain},
+    {"stand.", Subject::load},
+    {"heat.", Subject::temperature},
+    {"humidity.", Subject::humidity},
+    {"uv.", Subject::uv},
+    {"photoperiod.", Subject::light},
+    {"circuit.", Subject::load},
+    {"strip.outlets", Subject::company},
+    {"strip.", Subject::load},
+}};
+
+} // namespace
+
+QString verdict(Verdict verdict)
+{
+    switch (verdict) {
+    case Verdict::fits:
+        return say("fits");
+    case Verdict::tight:
+        return say("tight");
+    case Verdict::falls_short:
+        return say("falls short");
+    case Verdict::danger:
+        return say("danger");
+    case Verdict::not_known:
+        return say("not known");
+    }
+    return {};
+}
+
+QString direction(Direction direction, Subject subject)
+{
+    return direction == Direction::none ? QString() : say(too(direction, subject));
+}
+
+QString verdict(const Judgement& judgement, Subject subject)
+{
+    const QString word = verdict(judgement.verdict);
+    const bool has_direction = judgement.direction != Direction::none && judgement.verdict != Verdict::fits &&
+                               judgement.verdict != Verdict::not_known;
+    if (!has_direction) {
+        return word;
+    }
+    const QString where = direction(judgement.direction, subject);
+    // An end of the range misses the target, not the likely value: it may come to that.
+    return judgement.verdict == Verdict::tight ? say("%1 (may be %2)").arg(word, where)
+                                               : say("%1 (%2)").arg(word, where);
+}
+
+Subject subject_of(std::string_view finding_code)
+{
+    for (const auto& [prefix, subject] : subjects) {
+        if (!prefix.empty() && finding_code.substr(0, prefix.size()) == prefix) {
+            return subject;
+        }
+    }
+    return Subject::plain;
+}
+
+} // namespace loam::words
