@@ -108,7 +108,8 @@ void describe(json::Archive& archive, Rule& rule)
     archive.text({"jurisdiction", "Where it is law or official guidance, or none"}, rule.jurisdiction, {1, 20});
     archive.choice({"measure", "What of the body it counts by"}, rule.measure, body_measure_names);
     flag_or_false(archive, {"climbing_only", "Applies to climbing habits only; absent: false"}, rule.climbing_only);
-    FormulaForm form = form_of(rule.formula);
+    // Reading starts empty: a member that the file leaves out would otherwise keep what a fresh rule holds.
+    FormulaForm form = archive.mode() == json::Archive::Mode::read ? FormulaForm{} : form_of(rule.formula);
     archive.object({"formula", "Exactly one of multiple and classes"}, form);
     if (form.classes) {
         rule.formula = std::move(*form.classes);
