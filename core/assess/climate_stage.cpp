@@ -1,0 +1,84 @@
+#include "core/assess/climate_stage.hpp"
+
+namespace loam::assess {
+
+namespace {
+
+void report_not_computable(Notes& notes, const Housed& housed, const NotComputable& missing)
+{
+    report(notes, "heat.not-computable", {Verdict::not_known, Direction::none}, housed.at(missing.where),
+           because("rule.heat-balance", {}, {{"reason", missing.reason}}));
+}
+
+void report_solution(Notes& notes, const Housed& housed, const SolvedCase& solved)
+{
+    const climate::CaseResult& result = solved.result;
+    if (!result.converged) {
+        report(notes, "heat.not-converged", {Verdict::not_known, Direction::none}, housed.at(),
+               because("rule.heat-balance", {{"residual", result.residual_w, "W"}}, {{"case", solved.room.id}}));
+        return;
+    }
+    const bool usual = solved.room.fault == climate::Fault::none && solved.room.id != "heat-wave";
+    for (const climate::DeviceState& device : result.devices) {
+        if (device.saturated && usual) {
+            report(notes, "heat.device-saturated", {Verdict::tight, Direction::below}, housed.at(device.id),
+                   because("rule.heat-balance", {{"power", device.power_w.likely, "W"}},
+                           {{"device", device.id}, {"case", solved.room.id}}));
+        }
+    }
+}
+
+void report_missing_targets(Notes& notes, const Housed& housed, const std::vector<const catalog::Species*>& species)
+{
+    const auto tell = [&](const catalog::Species& one, std::string zone) {
+        report(notes, "heat.target-not-known", {Verdict::not_known, Direction::none}, housed.at(),
+               because("rule.species-sheet", {}, {{"zone", std::move(zone)}, {"species", one.id}}));
+    };
+    for (const catalog::Species* one : species) {
+        if (!one->temperatures.warm_c) {
+            tell(*one, "warm");
+        }
+        if (!one->temperatures.cool_c) {
+            tell(*one, "cool");
+        }
+        if (!one->temperatures.night_c) {
+            tell(*one, "night");
+        }
+    }
+}
+
+} // namespace
+
+std::optional<ClimateStage> assess_climate(const Context& context, const Housed& housed, climate::Workspace& workspace,
+                                           std::stop_token stop)
+{
+    ClimateStage stage;
+    const auto set_up = climate_box(context, housed, stage.notes);
+    if (const auto* missing = std::get_if<NotComputable>(&set_up)) {
+        report_not_computable(stage.notes, housed, *missing);
+        return stage;
+    }
+    const auto& box = std::get<ClimateBox>(set_up);
+    const auto species = species_in(housed.enclosure, context.catalog);
+    report_missing_targets(stage.notes, housed, species);
+    std::vector<SolvedCase> solved;
+    for (const climate::Case& room : climate_cases(context, box.box, stage.notes)) {
+        auto one = solve_case(box, room, species, workspace, stop);
+        if (!one) {
+            return std::nullopt;
+        }
+        report_solution(stage.notes, housed, *one);
+        stage.heat.push_back(judge_case(*one, species));
+        report_zones(stage.notes, housed, stage.heat.back(), room);
+        solved.push_back(std::move(*one));
+    }
+    report_heat_dangers(stage.notes, context, housed, solved, species);
+    auto humidity = judge_humidity(stage.notes, context, housed, solved, workspace, stop);
+    if (!humidity || !add_heat_remedies(stage.notes, context, solved, workspace, stop)) {
+        return std::nullopt;
+    }
+    stage.humidity = std::move(*humidity);
+    return stage;
+}
+
+} // namespace loam::assess

@@ -1,0 +1,63 @@
+// The climate of one enclosure in every case: solved, judged, and turned into findings.
+#pragma once
+
+#include <optional>
+#include <stop_token>
+#include <vector>
+
+#include "core/assess/climate_box.hpp"
+#include "core/climate/steady.hpp"
+
+namespace loam::assess {
+
+struct ClimateStage {
+    std::vector<HeatCase> heat;
+    std::vector<HumidityCase> humidity;
+    Notes notes;
+    friend bool operator==(const ClimateStage&, const ClimateStage&) = default;
+};
+
+// nullopt only where `stop` was requested.
+std::optional<ClimateStage> assess_climate(const Context& context, const Housed& housed, climate::Workspace& workspace,
+                                           std::stop_token stop);
+
+// The steps below work on one another's results.
+
+struct SolvedCase {
+    climate::Case room;
+    climate::Box box; // with the settings that were chosen where the plan leaves them open
+    climate::CaseResult result;
+    // Of devices whose dimmer the plan leaves open: what they reach at nought and at full.
+    std::optional<climate::CaseResult> at_nought;
+    std::optional<climate::CaseResult> at_full;
+};
+
+// nullopt only where `stop` was requested; a case the balance refuses comes back unconverged.
+std::optional<SolvedCase> solve_case(const ClimateBox& set_up, const climate::Case& room,
+                                     const std::vector<const catalog::Species*>& species, climate::Workspace& workspace,
+                                     std::stop_token stop);
+
+// A zone's target for one species, and the reading it is compared with. nullopt: the species has no such zone.
+struct ZoneTarget {
+    Zone zone = Zone::warm;
+    climate::Measure measure = climate::Measure::ground;
+    Target target_c;
+};
+std::vector<ZoneTarget> zone_targets(const catalog::Species& species, const climate::Case& room);
+Range zone_reading(const climate::CaseResult& result, Zone zone, climate::Measure measure);
+
+HeatCase judge_case(const SolvedCase& solved, const std::vector<const catalog::Species*>& species);
+void report_zones(Notes& notes, const Housed& housed, const HeatCase& heat, const climate::Case& room);
+void report_heat_dangers(Notes& notes, const Context& context, const Housed& housed,
+                         const std::vector<SolvedCase>& cases, const std::vector<const catalog::Species*>& species);
+
+// Adds the smallest effective remedy to the heat findings, by solving again. False only where `stop` was requested.
+bool add_heat_remedies(Notes& notes, const Context& context, const std::vector<SolvedCase>& cases,
+                       climate::Workspace& workspace, std::stop_token stop);
+
+// nullopt only where `stop` was requested.
+std::optional<std::vector<HumidityCase>> judge_humidity(Notes& notes, const Context& context, const Housed& housed,
+                                                        const std::vector<SolvedCase>& cases,
+                                                        climate::Workspace& workspace, std::stop_token stop);
+
+} // namespace loam::assess

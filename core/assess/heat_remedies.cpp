@@ -1,0 +1,289 @@
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <functional>
+
+#include "core/assess/climate_stage.hpp"
+
+namespace loam::assess {
+
+namespace {
+
+// Powers in which lamps and heaters are sold. Common practice, no source.
+constexpr std::array<double, 14> sold_w{15.0,  25.0,  40.0,  50.0,  60.0,  75.0,  80.0,
+                                        100.0, 120.0, 150.0, 160.0, 200.0, 250.0, 300.0};
+// No suggestion may make a surface that burns within ten minutes. Source: ISO 13732-1 (from memory).
+constexpr double never_above_c = 48.0;
+
+struct Miss {
+    Zone zone = Zone::warm;
+    climate::Measure measure = climate::Measure::ground;
+    Direction direction = Direction::below;
+    double by_k = 0.0; // the likely reading has to move by this much
+    const SolvedCase* solved = nullptr;
+};
+
+std::string label_of(const Finding& finding, std::string_view name)
+{
+    for (const Label& label : finding.because.labels) {
+        if (label.name == name) {
+            return label.text;
+        }
+    }
+    return {};
+}
+
+std::optional<double> input_of(const Finding& finding, std::string_view name)
+{
+    for (const Input& input : finding.because.inputs) {
+        if (input.name == name) {
+            return input.value;
+        }
+    }
+    return std::nullopt;
+}
+
+std::optional<Miss> miss_of(const Finding& finding, const std::vector<SolvedCase>& cases)
+{
+    Miss miss;
+    miss.direction = finding.direction;
+    miss.by_k = input_of(finding, finding.direction == Direction::below ? "short_by" : "over_by").value_or(0.0);
+    const std::string case_id = label_of(finding, "case");
+    for (const SolvedCase& one : cases) {
+        miss.solved = one.room.id == case_id ? &one : miss.solved;
+    }
+    if (finding.code == "heat.basking") {
+        miss.zone = Zone::basking;
+        miss.measure = climate::Measure::surface;
+    } else if (finding.code == "heat.cool-side" || finding.code == "heat.heat-wave") {
+        miss.zone = Zone::cool;
+    } else if (finding.code == "heat.night") {
+        miss.zone = finding.direction == Direction::above ? Zone::warm : Zone::cool;
+    } else if (finding.code != "heat.warm-side") {
+        return std::nullopt;
+    }
+    return miss.solved != nullptr && miss.by_k > 0.0 ? std::optional(miss) : std::nullopt;
+}
+
+// The device that bears most on the miss: by day the strongest lamp (else mat), by night what is on at night.
+struct Heater {
+    std::string id;
+    double power_w = 0.0;
+    climate::Control control;
+};
+
+std::optional<Heater> heater_of(const climate::Box& box, bool day)
+{
+    std::optional<Heater> best;
+    const auto consider = [&](const std::string& id, double power_w, const climate::Control& control, bool is_on) {
+        if (is_on && (!best || power_w > best->power_w)) {
+            best = Heater{id, power_w, control};
+        }
+    };
+    for (const climate::Lamp& lamp : box.lamps) {
+        consider(lamp.id, lamp.power_w.likely, lamp.control, day || lamp.at_night);
+    }
+    if (!best) {
+        for (const climate::Mat& mat : box.mats) {
+            consider(mat.id, mat.power_w.likely, mat.control, day || mat.at_night);
+        }
+    }
+    return best;
+}
+
+void scale_power(climate::Box& box, const std::string& id, double factor)
+{
+    const auto scaled = [&](const Range& power) {
+        return Range{power.low * factor, power.likely * factor, power.high * factor};
+    };
+    for (climate::Lamp& lamp : box.lamps) {
+        lamp.power_w = lamp.id == id ? scaled(lamp.power_w) : lamp.power_w;
+    }
+    for (climate::Mat& mat : box.mats) {
+        mat.power_w = mat.id == id ? scaled(mat.power_w) : mat.power_w;
+    }
+}
+
+void add_ceramic(climate::Box& box, double power_w, bool at_night)
+{
+    climate::Lamp heater;
+    heater.id = "suggested";
+    heater.at = {box.length_m / 4.0, box.width_m / 2.0, box.height_m * 0.9};
+    heater.power_w = exactly(power_w);
+    heater.radiant_share = exactly(0.53); // of a ceramic heater, as in the catalog
+    heater.convective_share = exactly(0.47);
+    heater.beam_deg = exactly(120.0);
+    heater.thermal = true;
+    heater.at_night = at_night;
+    box.lamps.push_back(heater);
+}
+
+struct Search {
+    climate::Workspace& workspace;
+    std::stop_token stop;
+    const Miss& miss;
+
+    std::optional<climate::CaseResult> with(const std::function<void(climate::Box&)>& change) const
+    {
+        climate::Box box = miss.solved->box;
+        change(box);
+        auto result = climate::solve_steady(box, miss.solved->room, workspace, stop);
+        return result && result->converged ? result : std::nullopt;
+    }
+    double likely(const climate::CaseResult& result) const
+    {
+        return zone_reading(result, miss.zone, miss.measure).likely;
+    }
+    double wanted() const
+    {
+        const double now = likely(miss.solved->result);
+        return miss.direction == Direction::below ? now + miss.by_k : now - miss.by_k;
+    }
+};
+
+// The least power that is sold and does it; each is solved anew. Readings grow with power, so the first is the least.
+std::optional<double> least_power(const Search& search, double above_w,
+                                  const std::function<void(climate::Box&, double)>& set_power)
+{
+    for (const double power_w : sold_w) {
+        if (power_w <= above_w) {
+            continue;
+        }
+        if (power_w > 4.0 * std::max(above_w, 75.0)) {
+            return std::nullopt; // another kind of heating is wanted then
+        }
+        const auto tried = search.with([&](climate::Box& box) { set_power(box, power_w); });
+        if (!tried || tried->hottest_surface_c.high > never_above_c) {
+            return std::nullopt;
+        }
+        if (search.likely(*tried) >= search.wanted()) {
+            return power_w;
+        }
+    }
+    return std::nullopt;
+}
+
+// The share of the present power at which the likely reading comes down to what is wanted. Halving, to 1/32.
+std::optional<double> share_of_power(const Search& search, const std::string& device)
+{
+    const auto reading_at = [&](double share) {
+        const auto tried = search.with([&](climate::Box& box) { scale_power(box, device, share); });
+        return tried ? std::optional(search.likely(*tried)) : std::nullopt;
+    };
+    const auto dark = reading_at(0.0);
+    if (!dark || *dark > search.wanted()) {
+        return std::nullopt; // even without it
+    }
+    double low = 0.0;
+    double high = 1.0;
+    while (high - low > 1.0 / 32.0) {
+        const double middle = (low + high) / 2.0;
+        const auto tried = reading_at(middle);
+        if (!tried) {
+            return std::nullopt;
+        }
+        (*tried <= search.wanted() ? low : high) = middle;
+    }
+    return low;
+}
+
+Remedy room_remedy(const Miss& miss)
+{
+    const double room_c = miss.solved->room.room.temperature_c.likely;
+    return miss.direction == Direction::below
+               ? remedy("remedy.warmer-room", {{"to", room_c + miss.by_k, "degC"}, {"by", miss.by_k, "K"}})
+               : remedy("remedy.cooler-room", {{"to", room_c - miss.by_k, "degC"}, {"by", miss.by_k, "K"}});
+}
+
+Remedy colder(const Search& search, const std::optional<Heater>& heater)
+{
+    const auto share = heater ? share_of_power(search, heater->id) : std::nullopt;
+    if (!share) {
+        return room_remedy(search.miss);
+    }
+    const std::vector<Label> device{{"device", heater->id}};
+    if (heater->control.kind == climate::ControlKind::dimmer) {
+        return remedy("remedy.dim-device", {{"to", *share * heater->control.level, "1"}}, device);
+    }
+    if (heater->control.kind == climate::ControlKind::thermostat) {
+        return remedy("remedy.set-thermostat", {{"to", heater->control.setpoint_c - search.miss.by_k, "degC"}}, device);
+    }
+    return remedy("remedy.weaker-device", {{"from", heater->power_w, "W"}, {"to", heater->power_w * *share, "W"}},
+                  device);
+}
+
+Remedy warmer(const Search& search, const std::optional<Heater>& heater)
+{
+    const bool day = search.miss.solved->room.day;
+    if (heater && heater->control.kind == climate::ControlKind::thermostat && heater->control.probe) {
+        const auto is_it = [&](const climate::DeviceState& device) { return device.id == heater->id; };
+        const auto& devices = search.miss.solved->result.devices;
+        const auto state = std::find_if(devices.begin(), devices.end(), is_it);
+        if (state != devices.end() && !state->saturated) { // it could give more, were it asked to
+            return remedy("remedy.set-thermostat", {{"to", heater->control.setpoint_c + search.miss.by_k, "degC"}},
+                          {{"device", heater->id}});
+        }
+    }
+    if (heater) {
+        const auto to_w = least_power(search, heater->power_w, [&](climate::Box& box, double power_w) {
+            scale_power(box, heater->id, power_w / heater->power_w);
+        });
+        if (to_w) {
+            return remedy("remedy.stronger-device", {{"from", heater->power_w, "W"}, {"to", *to_w, "W"}},
+                          {{"device", heater->id}});
+        }
+    } else {
+        const auto power_w =
+            least_power(search, 0.0, [&](climate::Box& box, double watts) { add_ceramic(box, watts, !day); });
+        if (power_w) {
+            return day ? remedy("remedy.add-heat", {{"power", *power_w, "W"}})
+                       : remedy("remedy.night-heat", {{"power", *power_w, "W"}});
+        }
+    }
+    return room_remedy(search.miss);
+}
+
+bool is_worse(const Finding& left, const Finding& right)
+{
+    const auto amount = [](const Finding& finding) {
+        return input_of(finding, finding.direction == Direction::below ? "short_by" : "over_by").value_or(0.0);
+    };
+    return gravity(left.verdict) > gravity(right.verdict) ||
+           (left.verdict == right.verdict && amount(left) > amount(right));
+}
+
+} // namespace
+
+// One search for each kind and direction, for the case that misses by most; what cures it cures the others.
+bool add_heat_remedies(Notes& notes, const Context&, const std::vector<SolvedCase>& cases,
+                       climate::Workspace& workspace, std::stop_token stop)
+{
+    for (std::size_t i = 0; i < notes.findings.size(); ++i) {
+        const Finding first = notes.findings[i];
+        if (first.remedy || !miss_of(first, cases)) {
+            continue;
+        }
+        const Finding* worst = &notes.findings[i];
+        for (const Finding& other : notes.findings) {
+            const bool alike = other.code == first.code && other.direction == first.direction;
+            worst = alike && is_worse(other, *worst) ? &other : worst;
+        }
+        const auto miss = miss_of(*worst, cases);
+        const Search search{workspace, stop, *miss};
+        const auto heater = heater_of(miss->solved->box, miss->solved->room.day);
+        Remedy found = first.code == "heat.heat-wave"        ? room_remedy(*miss)
+                       : miss->direction == Direction::below ? warmer(search, heater)
+                                                             : colder(search, heater);
+        if (stop.stop_requested()) {
+            return false;
+        }
+        for (Finding& other : notes.findings) {
+            if (other.code == first.code && other.direction == first.direction) {
+                other.remedy = found;
+            }
+        }
+    }
+    return true;
+}
+
+} // namespace loam::assess
