@@ -176,18 +176,20 @@ std::string Builder::pointer_here() const
                                           : pointer_to(level.pointer, level.key);
 }
 
-// NaN, Infinity and -Infinity, of which the parser shows the part up to the first letter.
-bool is_not_a_number(std::string_view token)
+// NaN or Infinity where a value begins, its sign aside.
+bool is_not_a_number(std::string_view text, std::size_t offset)
 {
-    return token == "N" || token == "I" || token == "-I" || token == "-N";
+    const std::string_view rest = text.substr(std::min(offset, text.size()));
+    const bool named = rest.substr(0, 3) == "NaN" || rest.substr(0, 8) == "Infinity";
+    return named && (offset == 0 || std::string_view(" \t\r\n,:[-").find(text[offset - 1]) != std::string_view::npos);
 }
 
-bool Builder::parse_error(std::size_t position, const std::string& token, const nlohmann::json::exception& error)
+bool Builder::parse_error(std::size_t position, const std::string&, const nlohmann::json::exception& error)
 {
     constexpr int number_out_of_range = 406; // nlohmann's number for a literal that is no finite double
     // The position counts the bytes read, the offending one included.
     const std::size_t offset = position > 0 ? position - 1 : 0;
-    if (error.id == number_out_of_range || is_not_a_number(token)) {
+    if (error.id == number_out_of_range || is_not_a_number(text_, offset)) {
         problems.push_back(problem_at(problem::not_finite, text_, offset));
     } else if (position > text_.size()) {
         problems.push_back(problem_at(problem::truncated, text_, text_.size()));
