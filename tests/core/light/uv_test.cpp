@@ -1,0 +1,204 @@
+#include "tests/catch.hpp"
+
+#include <cmath>
+#include <numbers>
+
+#include "core/light/uv.hpp"
+
+using namespace loam;
+using namespace loam::light;
+
+namespace {
+
+// A point lamp: 1/d^2 exactly, UVI 1 at 0.4 m; read without error.
+UvLamp point_lamp()
+{
+    UvLamp lamp;
+    lamp.id = "lamp";
+    lamp.at = {0.3, 0.3, 0.6};
+    lamp.table = {{0.2, 4.0}, {0.4, 1.0}, {0.5, 0.64}};
+    lamp.beam_deg = exactly(60.0);
+    lamp.reading_factor = exactly(1.0);
+    return lamp;
+}
+
+// A bare tube of 0.55 m: W/m2 at a distance for 10 W, from the line formula (derived), taken as the table.
+UvLamp tube()
+{
+    UvLamp lamp = point_lamp();
+    lamp.length_m = 0.55;
+    lamp.table = {{0.25, 9.806}, {0.30, 7.615}, {0.40, 4.924}, {0.50, 3.408}};
+    return lamp;
+}
+
+double likely(const std::optional<Range>& uvi)
+{
+    REQUIRE(uvi);
+    return uvi->likely;
+}
+
+// Light of a diffuse line on a receptor that faces its axis, by adding up 20,000 short pieces.
+double by_adding_up(double tube_m, double along_m, double axis_m)
+{
+    const int pieces = 20000;
+    double sum = 0.0;
+    for (int i = 0; i < pieces; ++i) {
+        const double u_m = -tube_m / 2.0 + (i + 0.5) * tube_m / pieces - along_m;
+        const double r2 = axis_m * axis_m + u_m * u_m;
+        sum += axis_m * axis_m / (r2 * r2) * tube_m / pieces; // sine at the tube, cosine at the receptor, 1/r^2
+    }
+    return sum;
+}
+
+} // namespace
+
+TEST_CASE("Between two points of its table a lamp follows their power law")
+{
+    const std::vector<UvPoint> table = {{0.4, 1.0}, {0.2, 4.0}}; // any order
+    CHECK(*uvi_below(table, 0.2) == Approx(4.0));
+    CHECK(*uvi_below(table, 0.3) == Approx(1.0 * (0.4 / 0.3) * (0.4 / 0.3)));
+    CHECK(*uvi_below(table, 0.4) == Approx(1.0));
+}
+
+TEST_CASE("A tube's table of four points carries its changing exponent")
+{
+    // E = Phi (2a + sin 2a) / (2 pi^2 D L), a = atan(L / 2D): Keitz 1971 (from memory), values derived.
+    const auto keitz = [](double d_m) {
+        const double a = std::atan(0.55 / (2.0 * d_m));
+        return 10.0 * (2.0 * a + std::sin(2.0 * a)) / (2.0 * std::numbers::pi * std::numbers::pi * d_m * 0.55);
+    };
+    CHECK(keitz(0.30) == Approx(7.615).margin(6e-4));
+    for (double d_m = 0.25; d_m <= 0.5; d_m += 0.01) {
+        CHECK(*uvi_below(tube().table, d_m) == Approx(keitz(d_m)).epsilon(0.006));
+    }
+}
+
+TEST_CASE("Outside its table, and from a table that is none, a lamp's UV index is not known")
+{
+    const std::vector<UvPoint> table = {{0.2, 4.0}, {0.4, 1.0}};
+    CHECK_FALSE(uvi_below(table, 0.19));
+    CHECK_FALSE(uvi_below(table, 0.41));
+    CHECK_FALSE(uvi_below({}, 0.3));
+    CHECK_FALSE(uvi_below({{0.3, 2.0}, {0.3, 1.0}}, 0.3));
+    CHECK_FALSE(uvi_below({{0.2, 4.0}, {0.4, 0.0}}, 0.3));
+    CHECK_FALSE(uvi_below({{0.0, 4.0}, {0.4, 1.0}}, 0.3));
+}
+
+TEST_CASE("A single reading holds where it was taken and nowhere else")
+{
+    CHECK(*uvi_below({{0.3, 2.5}}, 0.3) == Approx(2.5));
+    CHECK_FALSE(uvi_below({{0.3, 2.5}}, 0.31));
+}
+
+TEST_CASE("The distance of an index is where the table reads it")
+{
+    const std::vector<UvPoint> table = point_lamp().table;
+    for (const double uvi : {4.0, 2.0, 1.0, 0.7}) {
+        CHECK(*uvi_below(table, *distance_of_uvi(table, uvi)) == Approx(uvi));
+    }
+    CHECK(*distance_of_uvi(table, 4.0) < *distance_of_uvi(table, 2.0));
+    CHECK_FALSE(distance_of_uvi(table, 4.1));
+    CHECK_FALSE(distance_of_uvi(table, 0.6));
+    CHECK_FALSE(distance_of_uvi({{0.2, 1.0}, {0.4, 2.0}}, 1.5)); // a table that rises is doubtful
+}
+
+TEST_CASE("At half its beam a point lamp gives half of what it gives straight on at the same distance")
+{
+    const UvLamp lamp = point_lamp();
+    const double angle = 30.0 * std::numbers::pi / 180.0; // half of 60 degrees
+    const Point aside = {0.3 + 0.4 * std::sin(angle), 0.3, 0.6 - 0.4 * std::cos(angle)};
+    CHECK(likely(uvi_from(lamp, {}, {0.3, 0.3, 0.2})) == Approx(1.0));
+    CHECK(likely(uvi_from(lamp, {}, aside)) == Approx(0.5));
+}
+
+TEST_CASE("A beam of 120 degrees falls off as the cosine")
+{
+    // Lambert's law: exponent 1 at 120 degrees (derived table of cosine-power beams).
+    UvLamp lamp = point_lamp();
+    lamp.beam_deg = exactly(120.0);
+    const double angle = 40.0 * std::numbers::pi / 180.0;
+    const Point aside = {0.3, 0.3 - 0.4 * std::sin(angle), 0.6 - 0.4 * std::cos(angle)};
+    CHECK(likely(uvi_from(lamp, {}, aside)) == Approx(std::cos(angle)));
+}
+
+TEST_CASE("Where the beam is not known only points straight below are known")
+{
+    UvLamp lamp = point_lamp();
+    lamp.beam_deg.reset();
+    CHECK(uvi_from(lamp, {}, {0.3, 0.3, 0.2}));
+    CHECK(uvi_from(lamp, {}, {0.3 + 0.4 * std::tan(9.9 * std::numbers::pi / 180.0), 0.3, 0.2}));
+    CHECK_FALSE(uvi_from(lamp, {}, {0.3 + 0.4 * std::tan(10.1 * std::numbers::pi / 180.0), 0.3, 0.2}));
+    CHECK_FALSE(uvi_from(lamp, {}, {0.3, 0.3, 0.6})); // at the face
+    CHECK_FALSE(uvi_from(lamp, {}, {0.3, 0.3, 0.9})); // above it
+}
+
+TEST_CASE("Along a tube the light has the shape of a diffuse line")
+{
+    UvLamp lamp = tube();
+    for (const double along_m : {0.0, 0.1, 0.275, 0.5}) {
+        for (const double below_m : {0.25, 0.4}) {
+            CAPTURE(along_m, below_m);
+            const double shape = by_adding_up(0.55, along_m, below_m) / by_adding_up(0.55, 0.0, below_m);
+            const Point point = {lamp.at.x_m + along_m, lamp.at.y_m, lamp.at.z_m - below_m};
+            CHECK(likely(uvi_from(lamp, {}, point)) == Approx(*uvi_below(lamp.table, below_m) * shape).epsilon(1e-6));
+        }
+    }
+}
+
+TEST_CASE("UV is the same on either side of a lamp and falls away from it")
+{
+    for (const UvLamp& lamp : {point_lamp(), tube()}) {
+        double before = 1e9;
+        for (double aside_m = 0.0; aside_m < 0.25; aside_m += 0.02) {
+            const double z_m = lamp.at.z_m - 0.33;
+            const double right = likely(uvi_from(lamp, {}, {lamp.at.x_m + aside_m, lamp.at.y_m, z_m}));
+            const double left = likely(uvi_from(lamp, {}, {lamp.at.x_m - aside_m, lamp.at.y_m, z_m}));
+            const double back = likely(uvi_from(lamp, {}, {lamp.at.x_m, lamp.at.y_m + aside_m, z_m}));
+            const double front = likely(uvi_from(lamp, {}, {lamp.at.x_m, lamp.at.y_m - aside_m, z_m}));
+            CHECK(right == Approx(left));
+            CHECK(back == Approx(front));
+            CHECK(right < before);
+            before = right;
+        }
+    }
+}
+
+TEST_CASE("Several lamps add, and one that is not known leaves the sum unknown")
+{
+    UvLamp other = point_lamp();
+    other.at.x_m = 0.5;
+    const Point point = {0.4, 0.3, 0.25};
+    const double both = likely(uvi_at({point_lamp(), other}, {}, point));
+    CHECK(both == Approx(likely(uvi_from(point_lamp(), {}, point)) + likely(uvi_from(other, {}, point))));
+    other.table.clear();
+    CHECK_FALSE(uvi_at({point_lamp(), other}, {}, point));
+    CHECK(likely(uvi_at({}, {}, point)) == 0.0);
+}
+
+TEST_CASE("The bound at most is never below what is known, and holds beyond the table")
+{
+    for (const UvLamp& lamp : {point_lamp(), tube()}) {
+        for (double x_m = 0.0; x_m < 1.2; x_m += 0.05) {
+            const Point point = {x_m, 0.3, 0.2};
+            const auto known = uvi_at({lamp}, {}, point);
+            const auto most = uvi_at_most({lamp}, {}, point);
+            REQUIRE(most);
+            CHECK(*most <= lamp.table.front().uvi);
+            CHECK((!known || *most >= known->high - 1e-12));
+        }
+        CHECK_FALSE(uvi_at_most({lamp}, {}, {0.3, 0.3, 0.5})); // nearer than the table
+    }
+    UvLamp unmeasured = point_lamp();
+    unmeasured.table.clear();
+    CHECK_FALSE(uvi_at_most({unmeasured}, {}, {0.9, 0.3, 0.2}));
+}
+
+TEST_CASE("A reading's own error passes into the range")
+{
+    UvLamp lamp = point_lamp();
+    lamp.reading_factor = {0.9, 1.0, 1.1};
+    const auto uvi = uvi_from(lamp, {}, {0.3, 0.3, 0.2});
+    REQUIRE(uvi);
+    CHECK(uvi->low == Approx(0.9));
+    CHECK(uvi->high == Approx(1.1));
+}
