@@ -1,0 +1,117 @@
+#include "core/assess/power.hpp"
+
+#include "core/assess/equipment.hpp"
+#include "core/assess/photoperiod.hpp"
+#include "core/plan/names.hpp"
+
+namespace loam::assess {
+
+namespace {
+
+// A mister runs some minutes a day. Common practice, no source.
+constexpr Range mister_duty{0.0, 0.01, 0.05};
+
+const climate::DeviceState* state_of(const std::vector<HeatCase>& heat, std::string_view case_id,
+                                     const std::string& device)
+{
+    for (const HeatCase& one : heat) {
+        for (const climate::DeviceState& state : one.detail.devices) {
+            if (one.id == case_id && one.known && state.id == device) {
+                return &state;
+            }
+        }
+    }
+    return nullptr;
+}
+
+// While its outlet is on: of the day alone for what is timed, of day and night by their hours for what is not.
+Range duty_of(const std::vector<HeatCase>& heat, const std::string& season, const KnownDevice& known, double day_h)
+{
+    if (known.device.kind == plan::DeviceKind::mister) {
+        return mister_duty;
+    }
+    const climate::DeviceState* day = state_of(heat, season + "-day", known.device.id);
+    const climate::DeviceState* night = state_of(heat, season + "-night", known.device.id);
+    if (day != nullptr && (known.timed || night != nullptr)) {
+        if (known.timed) {
+            return day->duty;
+        }
+        const double share = day_h / 24.0;
+        return {share * day->duty.low + (1.0 - share) * night->duty.low,
+                share * day->duty.likely + (1.0 - share) * night->duty.likely,
+                share * day->duty.high + (1.0 - share) * night->duty.high};
+    }
+    switch (known.device.control.kind) {
+    case plan::ControlKind::none:
+        return exactly(1.0);
+    case plan::ControlKind::dimmer:
+        return known.device.control.level ? exactly(*known.device.control.level) : Range{0.0, 0.5, 1.0};
+    case plan::ControlKind::thermostat:
+        return {0.0, 0.5, 1.0};
+    }
+    return exactly(1.0);
+}
+
+void report_unstated(const Housed& housed, Notes& notes, const KnownDevice& known, const power::Device& device)
+{
+    if (!known.device.power_w) {
+        report(notes, "device.power-not-stated", {Verdict::not_known, Direction::none}, housed.at(device.id),
+               because("rule.stated-by-keeper",
+                       {{"low", device.connected_w.low, "W"},
+                        {"likely", device.connected_w.likely, "W"},
+                        {"high", device.connected_w.high, "W"}},
+                       {{"device", device.id}, {"kind", std::string(plan::name_of(known.device.kind))}}))
+            .remedy = state(pointer_to(housed, known, "power_w"));
+    }
+    if (!known.device.supply) {
+        assume(notes, {pointer_to(housed, known, "supply"),
+                       "1",
+                       Range{0.0, known.timed ? 1.0 : 0.0, 1.0},
+                       {"Our own reading: lights on a timer, heat always on", Confidence::practice}});
+        report(notes, "device.supply-not-stated", {Verdict::not_known, Direction::none}, housed.at(device.id),
+               because("rule.stated-by-keeper", {}, {{"device", device.id}}))
+            .remedy = state(pointer_to(housed, known, "supply"));
+    }
+    if (!known.device.strip) {
+        report(notes, "device.no-strip", {Verdict::not_known, Direction::none}, housed.at(device.id),
+               because("rule.stated-by-keeper", {{"power", device.connected_w.likely, "W"}}, {{"device", device.id}}))
+            .remedy = state(pointer_to(housed, known, "strip"));
+    }
+}
+
+} // namespace
+
+PowerStage assess_power(const Context& context, const Housed& housed, const std::vector<HeatCase>& heat)
+{
+    PowerStage stage;
+    const auto hours = timed_hours(context, housed, stage.notes);
+    const double day_h =
+        hours ? hours->likely : 12.0; // no species known: half the day, the photoperiod finding says so
+    for (const KnownDevice& known : equipment_of(context, housed, stage.notes)) {
+        power::Device device;
+        device.id = known.device.id;
+        device.connected_w = known.power_w.value_or(exactly(0.0));
+        device.hours_per_day = known.timed ? day_h : 24.0;
+        device.duty_winter = duty_of(heat, "winter", known, day_h);
+        device.duty_summer = duty_of(heat, "summer", known, day_h);
+        device.timed = known.timed;
+        device.strip = known.device.strip;
+        report_unstated(housed, stage.notes, known, device);
+        const power::Energy energy = power::energy(device);
+        stage.result.devices.push_back({.id = device.id,
+                                        .connected_w = device.connected_w,
+                                        .daily_kwh_winter = energy.winter_kwh_per_day,
+                                        .daily_kwh_summer = energy.summer_kwh_per_day,
+                                        .hours_per_day = device.hours_per_day});
+        stage.devices.push_back(std::move(device));
+    }
+    const power::Together all = power::together(stage.devices);
+    stage.result.connected_w = all.connected_w;
+    stage.result.daily_kwh = all.mean_kwh_per_day;
+    stage.result.timed_outlets = all.timed_outlets;
+    stage.result.always_on_outlets = all.always_on_outlets;
+    stage.kwh_per_year = all.kwh_per_year;
+    return stage;
+}
+
+} // namespace loam::assess
