@@ -11,8 +11,8 @@ inline constexpr std::string_view newer_version = "newer-version"; // {found, ne
 inline constexpr std::string_view duplicate_id = "duplicate-id";   // {id, pointer of the first element that has it}
 inline constexpr std::string_view unknown_reference = "unknown-reference"; // {"strip", "circuit" or "stand", id}
 inline constexpr std::string_view feeding_cycle = "feeding-cycle"; // {ids joined by ", "}: strips that feed each other
-// {key, why}: a heat mat without place, length_m, width_m; "wall" mats without z_m; a lamp without x_m, y_m;
-// a "dimmer" without level, a "thermostat" without setpoint_c. `why` is the kind, place or control that needs it.
+// {key, why}: a heat mat without place, length_m or width_m, one on a wall without z_m, a device without x_m or y_m,
+// a thermostat without setpoint_c. `why` names the kind, the place or the control that needs it.
 inline constexpr std::string_view needed_here = "needed-here";
 inline constexpr std::string_view not_for_control = "not-for-control"; // {key, control kind}
 inline constexpr std::string_view distances_fall = "distances-fall";   // {distance, the one before it}
