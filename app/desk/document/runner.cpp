@@ -77,8 +77,10 @@ void AssessmentRunner::launch()
 {
     stop_ = std::stop_source();
     QMetaObject::invokeMethod(
-        worker_, [worker = worker_, generation = generation_, plan = plan_, catalog = catalog_,
-                  stop = stop_.get_token()]() { worker->compute(generation, plan, catalog, stop); },
+        worker_,
+        [worker = worker_, generation = generation_, plan = plan_, catalog = catalog_, stop = stop_.get_token()]() {
+            worker->compute(generation, plan, catalog, stop);
+        },
         Qt::QueuedConnection);
 }
 

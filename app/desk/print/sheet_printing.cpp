@@ -1,0 +1,63 @@
+#include "app/desk/print/sheet_printing.hpp"
+
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMessageBox>
+#include <QPrintPreviewDialog>
+#include <QPrinter>
+#include <QStandardPaths>
+
+#include "app/sheets/sheets.hpp"
+
+namespace loam::desk {
+
+namespace {
+
+sheets::Request request_of(const SheetJob& job)
+{
+    return {.plan = job.plan,
+            .assessment = job.assessment,
+            .catalog = job.catalog,
+            .formatter = words::Formatter(job.units, QLocale()),
+            .paper = job.paper,
+            .sheets = {sheets::Sheet::shopping, sheets::Sheet::budget}};
+}
+
+} // namespace
+
+void preview_sheets(const SheetJob& job, Settings& settings, QWidget* parent)
+{
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setDocName(QString::fromStdString(job.plan.title));
+    printer.setPageSize(QPageSize(job.paper == sheets::Paper::a4 ? QPageSize::A4 : QPageSize::Letter));
+    QPrintPreviewDialog dialog(&printer, parent);
+    dialog.setObjectName(QStringLiteral("printPreview"));
+    dialog.setWindowTitle(QObject::tr("Print sheets"));
+    dialog.resize(900, 700);
+    QObject::connect(&dialog, &QPrintPreviewDialog::paintRequested, &dialog, [&job, &settings](QPrinter* target) {
+        sheets::Request request = request_of(job);
+        // The dialog's own paper choice wins, and is kept for the next time.
+        const bool letter = target->pageLayout().pageSize().id() == QPageSize::Letter;
+        request.paper = letter ? sheets::Paper::letter : sheets::Paper::a4;
+        settings.set_paper(request.paper);
+        sheets::print(request, *target);
+    });
+    dialog.exec();
+}
+
+void save_sheets_as_pdf(const SheetJob& job, Settings&, QWidget* parent)
+{
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString path = QFileDialog::getSaveFileName(
+        parent, QObject::tr("Save sheets as PDF"),
+        folder + QLatin1Char('/') + QObject::tr("sheets") + QStringLiteral(".pdf"), QObject::tr("PDF files (*.pdf)"));
+    if (path.isEmpty()) {
+        return;
+    }
+    if (const std::optional<QString> error = sheets::write_pdf(request_of(job), path)) {
+        QMessageBox::warning(parent, QObject::tr("The sheets were not saved"), *error);
+    }
+}
+
+} // namespace loam::desk

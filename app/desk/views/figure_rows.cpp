@@ -1,0 +1,240 @@
+#include "app/desk/views/figure_rows.hpp"
+
+#include <QObject>
+
+#include "app/words/verdicts.hpp"
+
+namespace loam::desk {
+
+namespace {
+
+using words::Quantity;
+using words::Subject;
+
+QString tr(const char* text)
+{
+    return QObject::tr(text);
+}
+
+FigureRow row_of(const QString& name, const Range& figure, Quantity quantity, const words::Formatter& formatter)
+{
+    const bool exact = figure.low == figure.high;
+    FigureRow row{.name = name,
+                  .likely = formatter.value(figure.likely, quantity),
+                  .range = exact ? QString() : formatter.span(figure, quantity),
+                  .target = {},
+                  .why = {}};
+    row.why.title = name + QStringLiteral(": ") + formatter.range(figure, quantity);
+    return row;
+}
+
+void judge_row(FigureRow& row, const Judgement& judgement, Subject subject)
+{
+    row.why.judgement = judgement;
+    row.why.verdict_words = words::verdict(judgement, subject);
+}
+
+FigureGroup space_group(const assess::EnclosureResult& enclosure, const words::Speaker& speaker)
+{
+    const words::Formatter& formatter = speaker.formatter();
+    const assess::SpaceResult& space = enclosure.space;
+    FigureGroup group{tr("Space"), {}};
+    FigureRow floor = row_of(tr("Usable floor"), exactly(space.usable_floor_m2), Quantity::area, formatter);
+    floor.target = space.required_floor_m2
+                       ? tr("at least %1").arg(formatter.value(*space.required_floor_m2, Quantity::area))
+                       : tr("no rule known");
+    judge_row(floor, space.judgement, Subject::space);
+    floor.why.how =
+        tr("Inner floor of %1 less what animals can't walk on.").arg(formatter.value(space.floor_m2, Quantity::area));
+    floor.why.source =
+        space.governing_rule.empty() ? QString() : tr("Governing rule: %1").arg(speaker.name_of(space.governing_rule));
+    group.rows.push_back(floor);
+    for (const assess::RuleResult& rule : space.rules) {
+        FigureRow row{.name = QString::fromStdString(rule.title), .likely = {}, .range = {}, .target = {}, .why = {}};
+        row.likely = rule.required_m2 ? formatter.value(*rule.required_m2, Quantity::area) : tr("not known");
+        row.range = rule.required_grown_m2
+                        ? tr("grown: %1").arg(formatter.value(*rule.required_grown_m2, Quantity::area))
+                        : QString();
+        row.target = words::rule_kind(rule.kind);
+        row.why.title = row.name + QStringLiteral(" (") + speaker.name_of(rule.species) + QLatin1Char(')');
+        row.why.source = words::source(rule.source);
+        judge_row(row, rule.judgement, Subject::space);
+        group.rows.push_back(row);
+    }
+    return group;
+}
+
+FigureRow zone_row(const assess::ZoneResult& zone, const words::Speaker& speaker)
+{
+    const words::Formatter& formatter = speaker.formatter();
+    FigureRow row = row_of(words::zone(zone.zone), zone.temperature_c, Quantity::temperature, formatter);
+    row.target = formatter.target(zone.target_c, Quantity::temperature);
+    judge_row(row, zone.judgement, Subject::temperature);
+    row.why.how =
+        tr("Heat balance of the enclosure, read as %1 (%2). Target of %3.")
+            .arg(words::measure(zone.measure), words::instrument(zone.measure), speaker.name_of(zone.species));
+    if (!zone.limited_by.empty()) {
+        row.why.inputs =
+            tr("Most of the range comes from %1 (%2 of it).")
+                .arg(speaker.name_of(zone.limited_by), formatter.value(zone.limited_share, Quantity::fraction));
+    }
+    row.why.source = words::source(zone.target_c.source);
+    return row;
+}
+
+FigureGroup warmth_group(const assess::HeatCase& heat, const words::Speaker& speaker)
+{
+    const words::Formatter& formatter = speaker.formatter();
+    FigureGroup group{tr("Warmth, %1").arg(words::case_name(heat.id)), {}};
+    if (!heat.known) {
+        group.rows.push_back({.name = tr("not known"), .likely = {}, .range = {}, .target = {}, .why = {}});
+        return group;
+    }
+    for (const assess::ZoneResult& zone : heat.zones) {
+        group.rows.push_back(zone_row(zone, speaker));
+    }
+    group.rows.push_back(
+        row_of(tr("Hottest surface"), heat.detail.hottest_surface_c, Quantity::temperature, formatter));
+    group.rows.push_back(
+        row_of(tr("Hottest when digging"), heat.detail.hottest_digging_c, Quantity::temperature, formatter));
+    group.rows.push_back(row_of(tr("Lower air"), heat.detail.lower_air_c, Quantity::temperature, formatter));
+    group.rows.push_back(row_of(tr("Heat given off"), exactly(heat.power_w), Quantity::power, formatter));
+    return group;
+}
+
+FigureGroup moisture_group(const assess::EnclosureResult& enclosure, const words::Speaker& speaker)
+{
+    const words::Formatter& formatter = speaker.formatter();
+    FigureGroup group{tr("Moisture at ground level"), {}};
+    for (const assess::HumidityCase& humidity : enclosure.humidity) {
+        const QString name = words::case_name(humidity.id);
+        FigureRow row{.name = name, .likely = tr("not known"), .range = {}, .target = {}, .why = {}};
+        if (humidity.relative_humidity) {
+            row = row_of(name, *humidity.relative_humidity, Quantity::fraction, formatter);
+        }
+        row.target = formatter.target(humidity.target, Quantity::fraction);
+        judge_row(row, humidity.judgement, Subject::humidity);
+        row.why.how = tr("Moisture balance: bowl, bed and misting against what the top and the panes let out.");
+        row.why.inputs =
+            tr("Evaporation %1 a day.").arg(formatter.range(humidity.evaporation_l_per_day, Quantity::volume));
+        row.why.source = words::source(humidity.target.source);
+        group.rows.push_back(row);
+    }
+    return group;
+}
+
+FigureGroup light_group(const assess::EnclosureResult& enclosure, const words::Speaker& speaker)
+{
+    const words::Formatter& formatter = speaker.formatter();
+    FigureGroup group{tr("Light"), {}};
+    const assess::UvResult& uv = enclosure.uv;
+    FigureRow row{
+        .name = tr("UV index at the basking spot"), .likely = tr("not known"), .range = {}, .target = {}, .why = {}};
+    if (uv.uvi_at_basking) {
+        row = row_of(row.name, *uv.uvi_at_basking, Quantity::uv_index, formatter);
+    }
+    row.target = uv.needed ? formatter.target(uv.target_uvi, Quantity::uv_index) : tr("no need stated");
+    judge_row(row, uv.judgement, Subject::uv);
+    row.why.title = row.name;
+    row.why.source = words::source(uv.target_uvi.source);
+    group.rows.push_back(row);
+    const assess::PhotoperiodResult& day = enclosure.photoperiod;
+    FigureRow hours{
+        .name = tr("Hours of light a day"), .likely = tr("not known"), .range = {}, .target = {}, .why = {}};
+    if (day.hours) {
+        hours = row_of(hours.name, exactly(*day.hours), Quantity::hours, formatter);
+    }
+    hours.target = formatter.target(day.target_h, Quantity::hours);
+    judge_row(hours, day.judgement, Subject::light);
+    hours.why.source = words::source(day.target_h.source);
+    if (day.day_length_midsummer_h && day.day_length_midwinter_h) {
+        hours.why.inputs = tr("Daylight at your latitude: %1 in midsummer, %2 in midwinter.")
+                               .arg(formatter.value(*day.day_length_midsummer_h, Quantity::hours),
+                                    formatter.value(*day.day_length_midwinter_h, Quantity::hours));
+    }
+    group.rows.push_back(hours);
+    return group;
+}
+
+FigureGroup supply_group(const assess::EnclosureResult& enclosure, const words::Speaker& speaker)
+{
+    const words::Formatter& formatter = speaker.formatter();
+    const assess::PowerResult& power = enclosure.power;
+    FigureGroup group{tr("Electricity and water"), {}};
+    group.rows.push_back(row_of(tr("Connected load"), power.connected_w, Quantity::power, formatter));
+    group.rows.push_back(row_of(tr("Energy a day"), power.daily_kwh, Quantity::energy, formatter));
+    FigureRow outlets{.name = tr("Outlets"), .likely = {}, .range = {}, .target = {}, .why = {}};
+    outlets.likely = tr("%1 timed, %2 always on")
+                         .arg(formatter.count(power.timed_outlets), formatter.count(power.always_on_outlets));
+    outlets.why.title = outlets.name + QStringLiteral(": ") + outlets.likely;
+    group.rows.push_back(outlets);
+    group.rows.push_back(row_of(tr("Water a day"), enclosure.water.daily_l, Quantity::volume, formatter));
+    return group;
+}
+
+FigureGroup weight_group(const assess::EnclosureResult& enclosure, const words::Speaker& speaker)
+{
+    const words::Formatter& formatter = speaker.formatter();
+    const assess::MassResult& mass = enclosure.mass;
+    FigureGroup group{tr("Bed and weight"), {}};
+    for (const assess::SubstrateResult& layer : enclosure.substrate) {
+        FigureRow row = row_of(tr("%1 to fill in").arg(speaker.name_of(layer.material)), layer.expanded_l,
+                               Quantity::volume, formatter);
+        row.why.how =
+            tr("Settled volume %1, and what settling takes.").arg(formatter.value(layer.settled_l, Quantity::volume));
+        group.rows.push_back(row);
+    }
+    group.rows.push_back(row_of(tr("Shell"), exactly(mass.shell_kg), Quantity::mass, formatter));
+    group.rows.push_back(row_of(tr("Bed, damp"), mass.substrate_kg, Quantity::mass, formatter));
+    group.rows.push_back(row_of(tr("All together"), mass.total_kg, Quantity::mass, formatter));
+    group.rows.push_back(row_of(tr("Pressure under the footprint"), mass.pressure_kpa, Quantity::pressure, formatter));
+    return group;
+}
+
+FigureGroup site_group(const assess::Assessment& assessment, const words::Speaker& speaker)
+{
+    const words::Formatter& formatter = speaker.formatter();
+    FigureGroup group{tr("Shared by all enclosures"), {}};
+    for (const assess::CircuitResult& circuit : assessment.circuits) {
+        FigureRow row = row_of(speaker.name_of(circuit.id), circuit.load_w, Quantity::power, formatter);
+        if (circuit.load_fraction) {
+            row.target =
+                tr("%1 of what it may carry").arg(formatter.value(circuit.load_fraction->likely, Quantity::fraction));
+        }
+        judge_row(row, circuit.judgement, Subject::load);
+        group.rows.push_back(row);
+    }
+    for (const assess::StripResult& strip : assessment.strips) {
+        FigureRow row = row_of(speaker.name_of(strip.id), strip.load_w, Quantity::power, formatter);
+        judge_row(row, strip.judgement, Subject::load);
+        group.rows.push_back(row);
+    }
+    for (const assess::StandResult& stand : assessment.stands) {
+        FigureRow row = row_of(speaker.name_of(stand.id), stand.load_kg, Quantity::mass, formatter);
+        row.target = stand.rated_kg ? tr("at most %1").arg(formatter.value(*stand.rated_kg, Quantity::mass))
+                                    : tr("rating not known");
+        judge_row(row, stand.judgement, Subject::load);
+        group.rows.push_back(row);
+    }
+    return group;
+}
+
+} // namespace
+
+std::vector<FigureGroup> figure_groups(const assess::Assessment& assessment, const assess::EnclosureResult& enclosure,
+                                       const words::Speaker& speaker)
+{
+    std::vector<FigureGroup> groups{space_group(enclosure, speaker)};
+    for (const assess::HeatCase& heat : enclosure.heat) {
+        groups.push_back(warmth_group(heat, speaker));
+    }
+    groups.push_back(moisture_group(enclosure, speaker));
+    groups.push_back(light_group(enclosure, speaker));
+    groups.push_back(supply_group(enclosure, speaker));
+    groups.push_back(weight_group(enclosure, speaker));
+    groups.push_back(site_group(assessment, speaker));
+    std::erase_if(groups, [](const FigureGroup& group) { return group.rows.empty(); });
+    return groups;
+}
+
+} // namespace loam::desk

@@ -1,0 +1,19 @@
+// The figures of the enclosure in view as a table with groups: likely value, range, target, verdict.
+#pragma once
+
+#include <QTreeWidget>
+
+#include "app/desk/views/figure_rows.hpp"
+
+namespace loam::desk {
+
+class FiguresView : public QTreeWidget {
+    Q_OBJECT
+
+public:
+    explicit FiguresView(QWidget* parent = nullptr);
+
+    void show_groups(const std::vector<FigureGroup>& groups);
+};
+
+} // namespace loam::desk

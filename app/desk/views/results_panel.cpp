@@ -1,0 +1,155 @@
+#include "app/desk/views/results_panel.hpp"
+
+#include <QLabel>
+#include <QSplitter>
+#include <QTabWidget>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <utility>
+
+#include "app/desk/views/costs_view.hpp"
+#include "app/desk/views/figures_view.hpp"
+#include "app/desk/views/findings_view.hpp"
+#include "app/desk/views/shopping_view.hpp"
+#include "app/desk/views/why_pane.hpp"
+
+namespace loam::desk {
+
+struct ResultsPanel::Parts {
+    SharedCatalog catalog;
+    words::UnitSystem units;
+    plan::Plan plan;
+    QString enclosure;
+    SharedAssessment assessment;
+    QTabWidget* tabs = nullptr;
+    FindingsView* findings = nullptr;
+    FiguresView* figures = nullptr;
+    ShoppingView* shopping = nullptr;
+    CostsView* costs = nullptr;
+    WhyPane* why = nullptr;
+    QLabel* stale = nullptr;
+
+    void refresh_figures(const words::Speaker& speaker) const;
+    void refresh();
+};
+
+void ResultsPanel::Parts::refresh_figures(const words::Speaker& speaker) const
+{
+    const auto& all = assessment->enclosures;
+    const auto found = std::find_if(all.begin(), all.end(), [this](const assess::EnclosureResult& result) {
+        return QString::fromStdString(result.id) == enclosure;
+    });
+    figures->show_groups(found == all.end() ? std::vector<FigureGroup>{} : figure_groups(*assessment, *found, speaker));
+}
+
+void ResultsPanel::Parts::refresh()
+{
+    if (!assessment) {
+        return;
+    }
+    const words::Speaker speaker(words::Formatter(units, QLocale()), plan, *catalog);
+    findings->show_findings(*assessment, speaker);
+    refresh_figures(speaker);
+    shopping->show_order(*assessment, speaker);
+    costs->show_costs(*assessment, speaker);
+    const auto serious = std::count_if(assessment->findings.begin(), assessment->findings.end(), [](const Finding& f) {
+        return f.verdict == Verdict::danger || f.verdict == Verdict::falls_short;
+    });
+    tabs->setTabText(0, serious > 0 ? QObject::tr("Findings (%1)").arg(serious) : QObject::tr("Findings"));
+}
+
+ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidget* parent)
+    : QWidget(parent), parts_(std::make_unique<Parts>())
+{
+    parts_->catalog = std::move(catalog);
+    parts_->units = units;
+    parts_->findings = new FindingsView(this);
+    parts_->figures = new FiguresView(this);
+    parts_->shopping = new ShoppingView(this);
+    parts_->costs = new CostsView(this);
+    parts_->why = new WhyPane(this);
+    parts_->tabs = new QTabWidget(this);
+    parts_->tabs->setObjectName(QStringLiteral("resultTabs"));
+    parts_->tabs->setDocumentMode(true);
+    parts_->tabs->addTab(parts_->findings, tr("Findings"));
+    parts_->tabs->addTab(parts_->figures, tr("Figures"));
+    parts_->tabs->addTab(parts_->shopping, tr("Shopping"));
+    parts_->tabs->addTab(parts_->costs, tr("Costs"));
+    parts_->stale = new QLabel(tr("Working out the new figures; these are the last ones."), this);
+    parts_->stale->setObjectName(QStringLiteral("staleNote"));
+    parts_->stale->setContentsMargins(8, 2, 8, 2);
+    parts_->stale->hide();
+
+    auto* left = new QWidget(this);
+    auto* column = new QVBoxLayout(left);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(parts_->tabs, 1);
+    column->addWidget(parts_->stale);
+    auto* split = new QSplitter(Qt::Horizontal, this);
+    split->addWidget(left);
+    split->addWidget(parts_->why);
+    split->setStretchFactor(0, 3);
+    split->setStretchFactor(1, 1);
+    split->setSizes({640, 230});
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(split);
+
+    const auto explain = [this](const QVariant& held) {
+        if (held.canConvert<Explanation>()) {
+            parts_->why->show_explanation(held.value<Explanation>());
+        }
+    };
+    connect(parts_->findings->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            [explain](const QModelIndex& index) { explain(index.data(explanation_role)); });
+    for (QTreeWidget* table : {static_cast<QTreeWidget*>(parts_->figures), static_cast<QTreeWidget*>(parts_->shopping),
+                               parts_->costs->table()}) {
+        connect(table, &QTreeWidget::currentItemChanged, this, [explain](QTreeWidgetItem* item) {
+            if (item != nullptr) {
+                explain(item->data(0, explanation_role));
+            }
+        });
+    }
+    connect(parts_->why, &WhyPane::placeChosen, this, &ResultsPanel::placeChosen);
+    connect(parts_->findings, &QListView::doubleClicked, this, [this](const QModelIndex& index) {
+        const auto explanation = index.data(explanation_role).value<Explanation>();
+        emit placeChosen(explanation.where, explanation.enclosure);
+    });
+}
+
+ResultsPanel::~ResultsPanel() = default;
+
+void ResultsPanel::show_plan(const plan::Plan& plan, const QString& enclosure)
+{
+    const bool moved = enclosure != parts_->enclosure;
+    parts_->plan = plan;
+    parts_->enclosure = enclosure;
+    if (moved) {
+        parts_->refresh();
+    }
+}
+
+void ResultsPanel::show_assessment(const SharedAssessment& assessment, bool stale)
+{
+    parts_->stale->setVisible(stale);
+    if (assessment == parts_->assessment) {
+        return;
+    }
+    parts_->assessment = assessment;
+    parts_->refresh();
+}
+
+void ResultsPanel::set_units(words::UnitSystem units)
+{
+    parts_->units = units;
+    parts_->refresh();
+}
+
+void ResultsPanel::set_catalog(SharedCatalog catalog)
+{
+    parts_->catalog = std::move(catalog);
+    parts_->refresh();
+}
+
+} // namespace loam::desk

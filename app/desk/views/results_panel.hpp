@@ -1,0 +1,34 @@
+// What was concluded: findings, figures per enclosure, shopping, costs and the chart over the years.
+#pragma once
+
+#include <QWidget>
+#include <memory>
+
+#include "app/desk/document/runner.hpp"
+#include "app/words/units.hpp"
+#include "core/plan/plan.hpp"
+
+namespace loam::desk {
+
+class ResultsPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidget* parent = nullptr);
+    ~ResultsPanel() override;
+
+    void show_plan(const plan::Plan& plan, const QString& enclosure);
+    void show_assessment(const SharedAssessment& assessment, bool stale);
+    void set_units(words::UnitSystem units);
+    void set_catalog(SharedCatalog catalog);
+
+signals:
+    // A finding or line was chosen: its plan element id or JSON Pointer, and its enclosure (may be empty).
+    void placeChosen(const QString& where, const QString& enclosure);
+
+private:
+    struct Parts;
+    std::unique_ptr<Parts> parts_;
+};
+
+} // namespace loam::desk

@@ -1,0 +1,111 @@
+#include "app/desk/views/shopping_view.hpp"
+
+#include <QHeaderView>
+#include <map>
+
+#include "app/desk/views/explanation.hpp"
+#include "app/words/quantity.hpp"
+#include "app/words/verdicts.hpp"
+
+namespace loam::desk {
+
+namespace {
+
+enum Column { item_column, packs_column, pack_column, each_column, total_column, left_column, for_column };
+
+QString enclosure_names(const assess::ShoppingLine& line, const words::Speaker& speaker)
+{
+    QStringList names;
+    for (const std::string& id : line.enclosures) {
+        names << speaker.name_of(id);
+    }
+    return names.join(QStringLiteral(", "));
+}
+
+Explanation explain(const assess::ShoppingLine& line, const QString& name, const words::Speaker& speaker)
+{
+    const words::Formatter& formatter = speaker.formatter();
+    Explanation explanation;
+    explanation.title = name;
+    explanation.how = speaker.why(line);
+    explanation.inputs = QObject::tr("Needed: %1").arg(formatter.figure(line.amount_needed, line.unit));
+    if (line.amount_owned > 0.0) {
+        explanation.inputs +=
+            QStringLiteral("\n") + QObject::tr("Already owned: %1").arg(formatter.figure(line.amount_owned, line.unit));
+    }
+    if (line.line_total) {
+        explanation.inputs += QStringLiteral("\n") + QObject::tr("Cost: %1").arg(formatter.money(*line.line_total));
+    } else {
+        explanation.inputs += QStringLiteral("\n") + QObject::tr("No price is known, so it is not in the total.");
+    }
+    explanation.where = QString::fromStdString(line.where);
+    return explanation;
+}
+
+QTreeWidgetItem* item_of(const assess::ShoppingLine& line, const words::Speaker& speaker)
+{
+    const words::Formatter& formatter = speaker.formatter();
+    const QString name = line.item_name.empty() ? speaker.need(line.need) : QString::fromStdString(line.item_name);
+    const QString unknown = QObject::tr("no price");
+    auto* item = new QTreeWidgetItem(
+        {name, line.packs > 0 ? formatter.count(line.packs) : QString(), QString::fromStdString(line.pack),
+         line.pack_price ? formatter.money_bare(line.pack_price->typical) : unknown,
+         line.line_total ? formatter.money_bare(line.line_total->typical) : unknown,
+         line.left_over.likely > 0.0 ? formatter.figure(line.left_over.likely, line.unit) : QString(),
+         enclosure_names(line, speaker)});
+    for (const int column : {packs_column, each_column, total_column, left_column}) {
+        item->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
+    }
+    item->setData(item_column, explanation_role, QVariant::fromValue(explain(line, name, speaker)));
+    item->setToolTip(item_column, name);
+    return item;
+}
+
+} // namespace
+
+ShoppingView::ShoppingView(QWidget* parent) : QTreeWidget(parent)
+{
+    setObjectName(QStringLiteral("shopping"));
+    setAccessibleName(tr("Shopping list"));
+    setFrameShape(QFrame::NoFrame);
+    setAlternatingRowColors(true);
+    setUniformRowHeights(true);
+    setColumnCount(for_column + 1);
+}
+
+void ShoppingView::show_order(const assess::Assessment& assessment, const words::Speaker& speaker)
+{
+    const QString currency = QString::fromStdString(assessment.costs.currency.code);
+    setHeaderLabels({tr("Item"), tr("Packs"), tr("Pack"), tr("Each, %1").arg(currency), tr("Total, %1").arg(currency),
+                     tr("Left over"), tr("For")});
+    for (const int column : {packs_column, each_column, total_column, left_column}) {
+        headerItem()->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
+    }
+    const int kept = indexOfTopLevelItem(currentItem() != nullptr ? currentItem()->parent() : nullptr);
+    const int kept_child = kept >= 0 ? currentItem()->parent()->indexOfChild(currentItem()) : -1;
+    setUpdatesEnabled(false);
+    clear();
+    std::map<catalog::Category, QTreeWidgetItem*> tops;
+    for (const assess::ShoppingLine& line : assessment.shopping) {
+        QTreeWidgetItem*& top = tops[line.category];
+        if (top == nullptr) {
+            top = new QTreeWidgetItem(this, {words::category(line.category)});
+            top->setFirstColumnSpanned(true);
+            QFont bold = font();
+            bold.setBold(true);
+            top->setFont(item_column, bold);
+        }
+        top->addChild(item_of(line, speaker));
+    }
+    expandAll();
+    header()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    header()->setSectionResizeMode(item_column, QHeaderView::Interactive);
+    header()->resizeSection(item_column, 230);
+    header()->setStretchLastSection(true);
+    if (kept >= 0 && kept < topLevelItemCount() && kept_child < topLevelItem(kept)->childCount()) {
+        setCurrentItem(topLevelItem(kept)->child(kept_child));
+    }
+    setUpdatesEnabled(true);
+}
+
+} // namespace loam::desk

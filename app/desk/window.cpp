@@ -1,0 +1,236 @@
+#include "app/desk/window.hpp"
+
+#include <QCloseEvent>
+#include <QDragEnterEvent>
+#include <QDropEvent>
+#include <QLabel>
+#include <QLocale>
+#include <QMessageBox>
+#include <QMimeData>
+#include <QPushButton>
+#include <QSplitter>
+#include <QStatusBar>
+#include <QUrl>
+#include <QVBoxLayout>
+#include <utility>
+
+#include "app/desk/document/plan_document.hpp"
+#include "app/desk/editors/form_panel.hpp"
+#include "app/desk/session/plan_files.hpp"
+#include "app/desk/session/recovery.hpp"
+#include "app/desk/session/settings.hpp"
+#include "app/desk/views/drawing_view.hpp"
+#include "app/desk/views/results_panel.hpp"
+#include "app/desk/welcome_bar.hpp"
+#include "app/files/plan_file.hpp"
+
+namespace loam::desk {
+
+Window::Window(SharedCatalog catalog, Settings& settings, const QString& data_folder, QWidget* parent)
+    : QMainWindow(parent), catalog_(std::move(catalog)), settings_(settings), document_(new PlanDocument(this)),
+      files_(new PlanFiles(*document_, settings, this)), runner_(new AssessmentRunner(catalog_, this)),
+      recovery_(std::make_unique<Recovery>(data_folder + QStringLiteral("/recovery")))
+{
+    setObjectName(QStringLiteral("window"));
+    setAcceptDrops(true);
+    build_panels();
+    build_file_menu();
+    build_edit_menu();
+    build_view_menu();
+    build_help_menu();
+    wire_document();
+    wire_panels();
+    resize(1280, 800);
+    restoreGeometry(settings_.window_geometry());
+    across_->restoreState(settings_.window_layout(QStringLiteral("across")));
+    down_->restoreState(settings_.window_layout(QStringLiteral("down")));
+}
+
+Window::~Window() = default;
+
+void Window::build_panels()
+{
+    const words::UnitSystem units = settings_.units();
+    form_ = new FormPanel(catalog_, units, this);
+    form_->setObjectName(QStringLiteral("form"));
+    drawing_ = new DrawingView(units, this);
+    drawing_->setObjectName(QStringLiteral("drawing"));
+    results_ = new ResultsPanel(catalog_, units, this);
+    results_->setObjectName(QStringLiteral("results"));
+    welcome_ = new WelcomeBar(this);
+    welcome_->hide();
+
+    down_ = new QSplitter(Qt::Vertical, this);
+    down_->addWidget(drawing_);
+    down_->addWidget(results_);
+    down_->setChildrenCollapsible(false);
+    down_->setStretchFactor(0, 3);
+    down_->setStretchFactor(1, 2);
+
+    auto* right = new QWidget(this);
+    auto* column = new QVBoxLayout(right);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(welcome_);
+    column->addWidget(down_, 1);
+
+    across_ = new QSplitter(Qt::Horizontal, this);
+    across_->addWidget(form_);
+    across_->addWidget(right);
+    across_->setChildrenCollapsible(false);
+    across_->setStretchFactor(0, 0);
+    across_->setStretchFactor(1, 1);
+    setCentralWidget(across_);
+
+    state_label_ = new QLabel(this);
+    state_label_->setObjectName(QStringLiteral("stateLabel"));
+    statusBar()->addPermanentWidget(state_label_);
+}
+
+void Window::wire_document()
+{
+    connect(document_, &PlanDocument::planChanged, this, &Window::plan_changed);
+    connect(document_, &PlanDocument::pathChanged, this, &Window::refresh_title);
+    connect(document_, &PlanDocument::modifiedChanged, this, [this](bool modified) {
+        setWindowModified(modified);
+        recovery_->keep(document_->plan(), document_->path(), modified);
+    });
+    connect(runner_, &AssessmentRunner::ready, this, &Window::assessment_ready);
+    connect(files_, &PlanFiles::opened, welcome_, &QWidget::hide);
+    connect(files_, &PlanFiles::startedNew, welcome_, &QWidget::hide);
+}
+
+void Window::wire_panels()
+{
+    connect(form_, &FormPanel::edited, document_, &PlanDocument::edit);
+    connect(form_, &FormPanel::enclosureChosen, this, [this](const QString& id) {
+        drawing_->show_plan(document_->plan(), id);
+        results_->show_plan(document_->plan(), id);
+    });
+    connect(results_, &ResultsPanel::placeChosen, this, [this](const QString& where, const QString& enclosure) {
+        form_->reveal(where, enclosure);
+        drawing_->highlight(where);
+    });
+    connect(drawing_, &DrawingView::elementChosen, this,
+            [this](const QString& id) { form_->reveal(id, form_->enclosure()); });
+    connect(welcome_, &WelcomeBar::startOwn, files_, &PlanFiles::start_new);
+    connect(welcome_, &WelcomeBar::openFile, files_, &PlanFiles::open_asking);
+    connect(&settings_, &Settings::unitsChanged, this, [this](words::UnitSystem units) {
+        form_->set_units(units);
+        drawing_->set_units(units);
+        results_->set_units(units);
+    });
+}
+
+void Window::plan_changed()
+{
+    stale_ = true;
+    form_->show_plan(document_->plan());
+    drawing_->show_plan(document_->plan(), form_->enclosure());
+    results_->show_plan(document_->plan(), form_->enclosure());
+    if (assessment_) {
+        // The last good result stays in view, marked, until the new one is there.
+        drawing_->show_assessment(assessment_, true);
+        results_->show_assessment(assessment_, true);
+    }
+    recovery_->keep(document_->plan(), document_->path(), document_->modified());
+    runner_->request(document_->plan());
+    refresh_title();
+    refresh_status();
+}
+
+void Window::assessment_ready(const SharedAssessment& assessment)
+{
+    if (!assessment->complete && assessment_ && assessment_->complete &&
+        assessment_->enclosures.size() == assessment->enclosures.size()) {
+        return; // the old climate, marked stale, tells more than an empty one for these few milliseconds
+    }
+    assessment_ = assessment;
+    stale_ = !assessment->complete;
+    form_->show_assessment(assessment);
+    drawing_->show_assessment(assessment, stale_);
+    results_->show_assessment(assessment, stale_);
+    refresh_status();
+}
+
+bool Window::up_to_date() const
+{
+    return !runner_->pending();
+}
+
+void Window::refresh_title()
+{
+    setWindowTitle(document_->display_name() + QStringLiteral("[*] — ") + tr("Loamstead"));
+    setWindowModified(document_->modified());
+    setWindowFilePath(document_->path());
+}
+
+void Window::refresh_status()
+{
+    state_label_->setText(stale_ ? tr("Working out…") : tr("Up to date"));
+}
+
+void Window::show_example()
+{
+    document_->reset(files::example_plan(), QString());
+    welcome_->show();
+}
+
+bool Window::offer_recovery()
+{
+    for (RecoveredPlan& recovered : recovery_->left_behind()) {
+        QMessageBox box(QMessageBox::Question, tr("Unsaved work was found"),
+                        tr("Loamstead did not end properly. There is unsaved work on “%1” from %2.")
+                            .arg(QString::fromStdString(recovered.plan.title),
+                                 QLocale().toString(recovered.when, QLocale::ShortFormat)),
+                        QMessageBox::NoButton, this);
+        box.setObjectName(QStringLiteral("recoveryQuestion"));
+        QPushButton* take = box.addButton(tr("Recover it"), QMessageBox::AcceptRole);
+        QPushButton* later = box.addButton(tr("Ask again next time"), QMessageBox::RejectRole);
+        QPushButton* drop = box.addButton(tr("Delete it"), QMessageBox::DestructiveRole);
+        box.setDefaultButton(take);
+        box.setEscapeButton(later);
+        box.exec();
+        if (box.clickedButton() == drop) {
+            recovery_->discard(recovered);
+        } else if (box.clickedButton() == take) {
+            document_->reset(recovered.plan, recovered.original_path, true);
+            recovery_->flush(); // our own copy stands before the old one goes
+            recovery_->discard(recovered);
+            return true;
+        }
+    }
+    return false;
+}
+
+void Window::closeEvent(QCloseEvent* event)
+{
+    if (!files_->may_discard()) {
+        event->ignore();
+        return;
+    }
+    settings_.keep_window(saveGeometry());
+    settings_.keep_layout(QStringLiteral("across"), across_->saveState());
+    settings_.keep_layout(QStringLiteral("down"), down_->saveState());
+    recovery_->keep(document_->plan(), document_->path(), false);
+    event->accept();
+}
+
+void Window::dragEnterEvent(QDragEnterEvent* event)
+{
+    const QList<QUrl> urls = event->mimeData()->urls();
+    if (urls.size() == 1 && urls.front().isLocalFile()) {
+        event->acceptProposedAction();
+    }
+}
+
+void Window::dropEvent(QDropEvent* event)
+{
+    const QList<QUrl> urls = event->mimeData()->urls();
+    if (urls.size() == 1 && urls.front().isLocalFile()) {
+        event->acceptProposedAction();
+        files_->open(urls.front().toLocalFile());
+    }
+}
+
+} // namespace loam::desk

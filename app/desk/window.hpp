@@ -1,0 +1,82 @@
+// The window: wires document, runner, form, drawing and results to one another, and holds nothing else.
+#pragma once
+
+#include <QMainWindow>
+#include <memory>
+#include <optional>
+
+#include "app/desk/document/runner.hpp"
+#include "core/plan/plan.hpp"
+
+class QLabel;
+class QMenu;
+class QSplitter;
+
+namespace loam::desk {
+
+class DrawingView;
+class FormPanel;
+class PlanDocument;
+class PlanFiles;
+class Recovery;
+class ResultsPanel;
+class Settings;
+class WelcomeBar;
+
+class Window : public QMainWindow {
+    Q_OBJECT
+
+public:
+    // `data_folder` holds the recovery copies; `settings` outlives the window.
+    Window(SharedCatalog catalog, Settings& settings, const QString& data_folder, QWidget* parent = nullptr);
+    ~Window() override;
+
+    PlanDocument& document() { return *document_; }
+    PlanFiles& files() { return *files_; }
+    // The invented example, already assessed, with "start your own" beside it.
+    void show_example();
+    // Asks whether to take back what a crash left behind; true where a plan was recovered.
+    bool offer_recovery();
+    SharedAssessment assessment() const { return assessment_; } // the last one received, may be stale
+    bool up_to_date() const;
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+private:
+    void build_panels();
+    void build_file_menu();
+    void build_edit_menu();
+    void build_view_menu();
+    void build_help_menu();
+    void fill_recent_menu();
+    void wire_document();
+    void wire_panels();
+
+    void plan_changed();
+    void assessment_ready(const SharedAssessment& assessment);
+    void refresh_title();
+    void refresh_status();
+    void print_sheets(bool to_pdf);
+
+    SharedCatalog catalog_;
+    Settings& settings_;
+    PlanDocument* document_;
+    PlanFiles* files_;
+    AssessmentRunner* runner_;
+    std::unique_ptr<Recovery> recovery_;
+    FormPanel* form_ = nullptr;
+    DrawingView* drawing_ = nullptr;
+    ResultsPanel* results_ = nullptr;
+    WelcomeBar* welcome_ = nullptr;
+    QSplitter* across_ = nullptr;
+    QSplitter* down_ = nullptr;
+    QMenu* recent_menu_ = nullptr;
+    QLabel* state_label_ = nullptr;
+    SharedAssessment assessment_;
+    bool stale_ = true;
+};
+
+} // namespace loam::desk

@@ -1,0 +1,150 @@
+// The menus of the window: every action has a name, a standard shortcut where one exists, and an object name.
+#include "app/desk/window.hpp"
+
+#include <QActionGroup>
+#include <QFileInfo>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <QUndoStack>
+
+#include "app/desk/about.hpp"
+#include "app/desk/document/plan_document.hpp"
+#include "app/desk/print/sheet_printing.hpp"
+#include "app/desk/session/plan_files.hpp"
+#include "app/desk/session/settings.hpp"
+
+namespace loam::desk {
+
+namespace {
+
+template <class Receiver, class Slot> QAction* add(QMenu& menu, const QString& text, const char* name,
+                                                   const QKeySequence& shortcut, Receiver* receiver, Slot slot)
+{
+    QAction* action = menu.addAction(text);
+    action->setObjectName(QLatin1String(name));
+    action->setShortcut(shortcut);
+    QObject::connect(action, &QAction::triggered, receiver, slot);
+    return action;
+}
+
+} // namespace
+
+void Window::build_file_menu()
+{
+    QMenu& menu = *menuBar()->addMenu(tr("&File"));
+    add(menu, tr("&New plan"), "fileNew", QKeySequence::New, files_, [this] { files_->start_new(); });
+    add(menu, tr("&Open…"), "fileOpen", QKeySequence::Open, files_, [this] { files_->open_asking(); });
+    recent_menu_ = menu.addMenu(tr("Open &recent"));
+    recent_menu_->setObjectName(QStringLiteral("recentMenu"));
+    connect(&settings_, &Settings::recentFilesChanged, this, &Window::fill_recent_menu);
+    fill_recent_menu();
+    add(menu, tr("Open the e&xample"), "fileExample", {}, this, [this] {
+        if (files_->may_discard()) {
+            show_example();
+        }
+    });
+    menu.addSeparator();
+    add(menu, tr("&Save"), "fileSave", QKeySequence::Save, files_, [this] { files_->save(); });
+    add(menu, tr("Save &as…"), "fileSaveAs", QKeySequence::SaveAs, files_, [this] { files_->save_as(); });
+    menu.addSeparator();
+    add(menu, tr("&Print sheets…"), "filePrint", QKeySequence::Print, this, [this] { print_sheets(false); });
+    add(menu, tr("Sheets as P&DF…"), "filePdf", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), this,
+        [this] { print_sheets(true); });
+    menu.addSeparator();
+    add(menu, tr("&Quit"), "fileQuit", QKeySequence::Quit, this, [this] { close(); });
+}
+
+void Window::fill_recent_menu()
+{
+    recent_menu_->clear();
+    const QStringList files = settings_.recent_files();
+    for (const QString& path : files) {
+        QAction* action = recent_menu_->addAction(QFileInfo(path).fileName());
+        action->setToolTip(path);
+        action->setStatusTip(path);
+        connect(action, &QAction::triggered, this, [this, path] {
+            if (QFileInfo::exists(path)) {
+                files_->open(path);
+                return;
+            }
+            QMessageBox::information(this, tr("The file is gone"),
+                                     tr("“%1” is no longer there. It is taken off this list.").arg(path));
+            settings_.forget_recent_file(path);
+        });
+    }
+    recent_menu_->setEnabled(!files.isEmpty());
+    if (!files.isEmpty()) {
+        recent_menu_->addSeparator();
+        connect(recent_menu_->addAction(tr("Clear this list")), &QAction::triggered, &settings_,
+                &Settings::clear_recent_files);
+    }
+}
+
+void Window::build_edit_menu()
+{
+    QMenu& menu = *menuBar()->addMenu(tr("&Edit"));
+    QAction* undo = document_->undo_stack().createUndoAction(this, tr("&Undo"));
+    undo->setObjectName(QStringLiteral("editUndo"));
+    undo->setShortcut(QKeySequence::Undo);
+    menu.addAction(undo);
+    QAction* redo = document_->undo_stack().createRedoAction(this, tr("&Redo"));
+    redo->setObjectName(QStringLiteral("editRedo"));
+    redo->setShortcuts({QKeySequence(QKeySequence::Redo), QKeySequence(Qt::CTRL | Qt::Key_Y)});
+    menu.addAction(redo);
+}
+
+void Window::build_view_menu()
+{
+    QMenu& menu = *menuBar()->addMenu(tr("&View"));
+    auto* units = new QActionGroup(this);
+    QMenu& units_menu = *menu.addMenu(tr("&Units"));
+    for (const auto system : {words::UnitSystem::metric, words::UnitSystem::us}) {
+        const bool metric = system == words::UnitSystem::metric;
+        QAction* action =
+            add(units_menu, metric ? tr("&Metric (cm, kg, °C)") : tr("&US (in, lb, °F)"),
+                metric ? "unitsMetric" : "unitsUs", {}, this, [this, system] { settings_.set_units(system); });
+        action->setCheckable(true);
+        action->setChecked(settings_.units() == system);
+        units->addAction(action);
+    }
+    auto* themes = new QActionGroup(this);
+    QMenu& theme_menu = *menu.addMenu(tr("&Appearance"));
+    const struct {
+        Theme theme;
+        QString text;
+        const char* name;
+    } choices[] = {{Theme::system, tr("As the &desktop"), "themeSystem"},
+                   {Theme::light, tr("&Light"), "themeLight"},
+                   {Theme::dark, tr("&Dark"), "themeDark"}};
+    for (const auto& choice : choices) {
+        QAction* action = add(theme_menu, choice.text, choice.name, {}, this,
+                              [this, theme = choice.theme] { settings_.set_theme(theme); });
+        action->setCheckable(true);
+        action->setChecked(settings_.theme() == choice.theme);
+        themes->addAction(action);
+    }
+}
+
+void Window::build_help_menu()
+{
+    QMenu& menu = *menuBar()->addMenu(tr("&Help"));
+    add(menu, tr("&Cautions"), "helpCautions", {}, this, [this] { show_cautions(this); });
+    add(menu, tr("&About Loamstead"), "helpAbout", {}, this, [this] { show_about(this); });
+}
+
+void Window::print_sheets(bool to_pdf)
+{
+    if (!assessment_ || stale_) {
+        QMessageBox::information(this, tr("One moment"),
+                                 tr("The figures are still being worked out. Try again in a moment."));
+        return;
+    }
+    const SheetJob job{document_->plan(), *assessment_, *catalog_, settings_.units(), settings_.paper()};
+    if (to_pdf) {
+        save_sheets_as_pdf(job, settings_, this);
+    } else {
+        preview_sheets(job, settings_, this);
+    }
+}
+
+} // namespace loam::desk

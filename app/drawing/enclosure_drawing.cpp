@@ -1,0 +1,167 @@
+#include "app/drawing/enclosure_drawing.hpp"
+
+#include <QFontMetricsF>
+
+#include "app/drawing/dimensions.hpp"
+#include "app/drawing/heat_layer.hpp"
+#include "app/drawing/shapes.hpp"
+#include "app/words/verdicts.hpp"
+
+namespace loam::drawing {
+
+namespace {
+
+QString name_of_element(const plan::Enclosure& enclosure, const QString& id)
+{
+    const std::string wanted = id.toStdString();
+    for (const plan::Fitting& fitting : enclosure.fittings) {
+        if (fitting.id == wanted) {
+            return words::fitting_kind(fitting.kind);
+        }
+    }
+    for (const plan::Device& device : enclosure.equipment) {
+        if (device.id == wanted) {
+            return words::device_kind(device.kind);
+        }
+    }
+    for (const plan::Cover& cover : enclosure.shell.top.covers) {
+        if (cover.id == wanted) {
+            return QString::fromStdString(cover.material);
+        }
+    }
+    return {};
+}
+
+void paint_shape(QPainter& painter, const Shape& shape, const Picture& picture)
+{
+    const Inks& inks = picture.inks;
+    const bool lit = !picture.highlighted.isEmpty() && shape.id == picture.highlighted;
+    QColor fill = inks.paper;
+    fill.setAlphaF(0.82F);
+    QPen pen(lit ? inks.accent : inks.ink, lit ? 2.6 : 1.1);
+    switch (shape.kind) {
+    case ShapeKind::cover:
+        painter.setBrush(QBrush(inks.faint, Qt::BDiagPattern));
+        pen.setStyle(Qt::DashLine);
+        break;
+    case ShapeKind::mat:
+        painter.setBrush(QBrush(inks.ink, Qt::DiagCrossPattern));
+        pen.setStyle(Qt::DotLine);
+        break;
+    default:
+        painter.setBrush(fill);
+        break;
+    }
+    painter.setPen(pen);
+    painter.drawPolygon(shape.outline);
+    if (shape.kind == ShapeKind::lamp && !shape.in_section) {
+        const QRectF box = shape.outline.boundingRect();
+        painter.drawLine(box.topLeft(), box.bottomRight());
+        painter.drawLine(box.topRight(), box.bottomLeft());
+    }
+}
+
+// A name beside the shape where it fits inside; lamps and mats carry theirs next to them.
+void paint_name(QPainter& painter, const Shape& shape, const Picture& picture)
+{
+    const QString name = name_of_element(picture.enclosure, shape.id);
+    const QRectF box = shape.outline.boundingRect();
+    const QFontMetricsF metrics(painter.font());
+    if (shape.kind == ShapeKind::fitting && !shape.in_section && metrics.horizontalAdvance(name) < box.width() - 6.0) {
+        painter.setPen(picture.inks.ink);
+        painter.drawText(box, Qt::AlignCenter, name);
+    } else if (shape.kind == ShapeKind::lamp && shape.in_section) {
+        painter.setPen(picture.inks.ink);
+        const double width = metrics.horizontalAdvance(name) + 4.0;
+        painter.drawText(
+            QRectF(box.center().x() - width / 2.0, box.top() - metrics.height() - 1.0, width, metrics.height()),
+            Qt::AlignCenter, name);
+    }
+}
+
+void paint_walls(QPainter& painter, const Frame& frame, const Picture& picture)
+{
+    const plan::Shell& shell = picture.enclosure.shell;
+    const double wall = std::max(2.0, shell.wall_thickness_m.value_or(0.005) * frame.pixels_per_m);
+    painter.setBrush(Qt::NoBrush);
+    QPen pen(picture.inks.glass, wall);
+    pen.setJoinStyle(Qt::MiterJoin);
+    painter.setPen(pen);
+    painter.drawRect(frame.plan.adjusted(-wall / 2, -wall / 2, wall / 2, wall / 2));
+    const QRectF outer = frame.section.adjusted(-wall / 2, 0, wall / 2, wall / 2);
+    painter.drawPolyline(QPolygonF({outer.topLeft(), outer.bottomLeft(), outer.bottomRight(), outer.topRight()}));
+    if (shell.top.kind != plan::TopKind::open) {
+        pen.setStyle(shell.top.kind == plan::TopKind::mesh ? Qt::DotLine : Qt::SolidLine);
+        painter.setPen(pen);
+        painter.drawLine(outer.topLeft(), outer.topRight());
+    }
+}
+
+void paint_bed(QPainter& painter, const Frame& frame, const Picture& picture)
+{
+    const plan::Shell& shell = picture.enclosure.shell;
+    const QPolygonF bed({on_section(frame, 0, 0), on_section(frame, 0, bed_top_m(picture.enclosure, 0)),
+                         on_section(frame, shell.length_m, bed_top_m(picture.enclosure, shell.length_m)),
+                         on_section(frame, shell.length_m, 0)});
+    painter.setPen(QPen(picture.inks.ink, 1.0));
+    painter.setBrush(case_in_view(picture) != nullptr && picture.colours
+                         ? QBrush(Qt::NoBrush)
+                         : QBrush(picture.inks.line, Qt::Dense6Pattern));
+    painter.drawPolygon(bed);
+}
+
+void paint_figures(QPainter& painter, const Frame& frame, const Picture& picture)
+{
+    const plan::Shell& shell = picture.enclosure.shell;
+    const words::Formatter& formatter = picture.formatter;
+    const double text = QFontMetricsF(painter.font()).height();
+    paint_width_dimension(painter, frame.plan.left(), frame.plan.right(), frame.plan.bottom() + 1.3 * text,
+                          formatter.value(shell.length_m, words::Quantity::length), picture.inks);
+    paint_height_dimension(painter, frame.plan.top(), frame.plan.bottom(), frame.plan.left() - 1.5 * text,
+                           formatter.value(shell.width_m, words::Quantity::length), picture.inks);
+    paint_height_dimension(painter, frame.section.top(), frame.section.bottom(), frame.section.left() - 1.5 * text,
+                           formatter.value(shell.height_m, words::Quantity::length), picture.inks);
+    const double bed_m = bed_top_m(picture.enclosure, 0.0);
+    if (bed_m > 0.0) {
+        paint_label(painter,
+                    on_section(frame, shell.length_m * 0.5, bed_top_m(picture.enclosure, shell.length_m / 2) / 2.0),
+                    QObject::tr("bed %1").arg(
+                        formatter.value(bed_top_m(picture.enclosure, shell.length_m / 2), words::Quantity::length)),
+                    picture.inks.ink, picture.inks.paper);
+    }
+    painter.setPen(picture.inks.faint);
+    painter.drawText(QPointF(frame.plan.left(), frame.plan.top() - 0.45 * text),
+                     QObject::tr("Plan, seen from above; front below"));
+    painter.drawText(QPointF(frame.section.left(), frame.plan.bottom() + 2.9 * text),
+                     QObject::tr("Section, seen from the front"));
+    painter.setPen(picture.inks.ink);
+    paint_scale_bar(painter, frame.legend, frame.pixels_per_m, formatter, picture.inks);
+}
+
+} // namespace
+
+void paint(QPainter& painter, const QRectF& area, const Picture& picture)
+{
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setFont(picture.font);
+    painter.fillRect(area, picture.inks.paper);
+    const Frame frame = lay_out(picture.enclosure.shell, area, picture.font);
+    paint_floor_heat(painter, frame, picture);
+    paint_section_heat(painter, frame, picture);
+    paint_bed(painter, frame, picture);
+    paint_walls(painter, frame, picture);
+    const std::vector<Shape> shapes = shapes_of(picture.enclosure, frame);
+    for (const Shape& shape : shapes) {
+        paint_shape(painter, shape, picture);
+    }
+    for (const Shape& shape : shapes) {
+        paint_name(painter, shape, picture);
+    }
+    paint_zones(painter, frame, picture);
+    paint_figures(painter, frame, picture);
+    paint_heat_legend(painter, frame, picture);
+    painter.restore();
+}
+
+} // namespace loam::drawing

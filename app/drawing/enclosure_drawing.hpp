@@ -1,0 +1,54 @@
+// One enclosure to scale: the plan (seen from above) over the section (seen from the front), sharing one scale and
+// aligned along the length, with dimension lines, the predicted temperatures and the fittings.
+#pragma once
+
+#include <QColor>
+#include <QFont>
+#include <QPainter>
+#include <QRectF>
+#include <QString>
+#include <memory>
+#include <vector>
+
+#include "app/words/numbers.hpp"
+#include "core/assess/assessment.hpp"
+#include "core/plan/plan.hpp"
+
+namespace loam::drawing {
+
+struct Inks {
+    QColor paper, ink, faint, line, accent, glass;
+    bool on_dark = false;
+
+    static Inks light();
+    static Inks dark();
+};
+
+struct Picture {
+    plan::Enclosure enclosure;
+    const assess::EnclosureResult* result = nullptr; // nullptr: geometry only
+    QString case_id = QStringLiteral("winter-day");
+    QString highlighted; // element id
+    bool stale = false;
+    bool colours = true; // false: isolines only, for monochrome paper
+    words::Formatter formatter;
+    Inks inks = Inks::light();
+    QFont font;
+};
+
+// Where the two views lie on the page and how large one metre is.
+struct Frame {
+    QRectF plan;    // inner floor, seen from above; back on top
+    QRectF section; // inner box from the base pane to the top, seen from the front
+    QRectF legend;
+    double pixels_per_m = 1.0;
+};
+
+Frame lay_out(const plan::Shell& shell, const QRectF& area, const QFont& font);
+
+void paint(QPainter& painter, const QRectF& area, const Picture& picture);
+
+// The element drawn at this point of the area, topmost first; empty where there is none.
+QString element_at(const QPointF& point, const QRectF& area, const Picture& picture);
+
+} // namespace loam::drawing

@@ -1,0 +1,204 @@
+#include "app/drawing/heat_layer.hpp"
+
+#include <QFontMetricsF>
+#include <QPainterPath>
+#include <algorithm>
+#include <cmath>
+
+#include "app/drawing/dimensions.hpp"
+#include "app/drawing/isolines.hpp"
+#include "app/drawing/shapes.hpp"
+#include "app/drawing/verdict_mark.hpp"
+#include "app/words/verdicts.hpp"
+
+namespace loam::drawing {
+
+namespace {
+
+constexpr double least_span_k = 4.0;
+constexpr int most_lines = 6;
+
+// "29 °C": on a drawing tenths would pretend.
+QString whole_degrees(double c, const words::Formatter& formatter)
+{
+    const words::DisplayUnit unit = words::display_unit(words::Quantity::temperature, formatter.system());
+    return formatter.number(c * unit.factor + unit.offset, 0) + QLatin1Char(' ') + unit.symbol;
+}
+
+QPainterPath path_of(const Line& line, const Frame& frame)
+{
+    QPainterPath path(on_plan(frame, line.front().x(), line.front().y()));
+    for (const QPointF& point : line) {
+        path.lineTo(on_plan(frame, point.x(), point.y()));
+    }
+    return path;
+}
+
+// Isolines at round figures in the reader's own unit.
+std::vector<double> levels_c(const Span& span, const words::Formatter& formatter)
+{
+    std::vector<double> levels;
+    const bool us = formatter.system() == words::UnitSystem::us;
+    const auto shown = [us](double c) { return us ? c * 1.8 + 32.0 : c; };
+    for (const double level : round_levels(shown(span.low), shown(span.high), most_lines)) {
+        levels.push_back(us ? (level - 32.0) / 1.8 : level);
+    }
+    return levels;
+}
+
+} // namespace
+
+const assess::HeatCase* case_in_view(const Picture& picture)
+{
+    if (picture.result == nullptr) {
+        return nullptr;
+    }
+    const auto& cases = picture.result->heat;
+    const auto found = std::find_if(cases.begin(), cases.end(), [&picture](const assess::HeatCase& heat) {
+        return QString::fromStdString(heat.id) == picture.case_id;
+    });
+    return found != cases.end() && found->known && !found->detail.floor.ground_c.empty() ? &*found : nullptr;
+}
+
+Span colour_span(const assess::HeatCase& heat)
+{
+    const auto& field = heat.detail.floor.ground_c;
+    const auto [low, high] = std::minmax_element(field.begin(), field.end());
+    const double middle = (*low + *high) / 2.0;
+    const double half = std::max(least_span_k, *high - *low) / 2.0;
+    return {std::floor(middle - half), std::ceil(middle + half)};
+}
+
+void paint_floor_heat(QPainter& painter, const Frame& frame, const Picture& picture)
+{
+    const assess::HeatCase* heat = case_in_view(picture);
+    if (heat == nullptr) {
+        return;
+    }
+    const climate::FloorField& floor = heat->detail.floor;
+    const Span span = colour_span(*heat);
+    painter.save();
+    painter.setClipRect(frame.plan);
+    if (picture.colours) {
+        painter.setRenderHint(QPainter::SmoothPixmapTransform);
+        painter.setOpacity(picture.stale ? 0.45 : 0.85);
+        painter.drawImage(frame.plan, field_image(floor.ground_c, floor.nx, floor.ny, span));
+        painter.setOpacity(1.0);
+    }
+    const Grid grid{floor.nx, floor.ny, floor.dx_m, floor.dy_m};
+    for (const double level : levels_c(span, picture.formatter)) {
+        const QColor ink = picture.colours ? ink_on(colour_at(span.share(level))) : picture.inks.ink;
+        for (const Line& line : isolines(floor.ground_c, grid, level)) {
+            painter.setPen(QPen(ink, 1.0, Qt::SolidLine));
+            painter.setBrush(Qt::NoBrush);
+            painter.drawPath(path_of(line, frame));
+            const QPointF& middle = line.at(line.size() / 2);
+            const QColor ground = picture.colours ? colour_at(span.share(level)) : picture.inks.paper;
+            if (line.size() > 4) {
+                paint_label(painter, on_plan(frame, middle.x(), middle.y()), whole_degrees(level, picture.formatter),
+                            ink, ground);
+            }
+        }
+    }
+    painter.restore();
+}
+
+void paint_zones(QPainter& painter, const Frame& frame, const Picture& picture)
+{
+    const assess::HeatCase* heat = case_in_view(picture);
+    if (heat == nullptr) {
+        return;
+    }
+    const double text = QFontMetricsF(painter.font()).height();
+    for (const assess::ZoneResult& zone : heat->zones) {
+        const climate::Rect& area = zone.area;
+        const QRectF box(on_plan(frame, area.x_m, area.y_m + area.width_m),
+                         on_plan(frame, area.x_m + area.length_m, area.y_m));
+        painter.setPen(QPen(picture.inks.ink, 1.2, Qt::DashLine));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRoundedRect(box.adjusted(2, 2, -2, -2), 4, 4);
+        const QString caption =
+            words::zone(zone.zone) + QStringLiteral("  ") + whole_degrees(zone.temperature_c.likely, picture.formatter);
+        const QFontMetricsF metrics(painter.font());
+        const double width = metrics.horizontalAdvance(caption) + text + 12.0;
+        // Warm and cool stand at the front edge, the basking spot above its patch, so that they don't meet.
+        const bool basking = zone.zone == assess::Zone::basking;
+        double left = std::clamp(box.center().x() - width / 2.0, frame.plan.left() + 2.0,
+                                 std::max(frame.plan.left() + 2.0, frame.plan.right() - width - 2.0));
+        const double top =
+            basking ? std::max(frame.plan.top() + 2.0, box.top() - text - 4.0) : frame.plan.bottom() - text - 8.0;
+        const QRectF tag(left, top, width, text + 4.0);
+        painter.setPen(QPen(picture.inks.line, 1.0));
+        painter.setBrush(picture.inks.paper);
+        painter.drawRoundedRect(tag, 4, 4);
+        const double mark = text * 0.75;
+        paint_verdict_mark(painter, QRectF(tag.left() + 5.0, tag.center().y() - mark / 2.0, mark, mark),
+                           zone.judgement.verdict, picture.inks.on_dark);
+        painter.setPen(picture.inks.ink);
+        painter.drawText(tag.adjusted(mark + 9.0, 0, -3.0, 0), Qt::AlignVCenter | Qt::AlignLeft, caption);
+    }
+}
+
+void paint_section_heat(QPainter& painter, const Frame& frame, const Picture& picture)
+{
+    const assess::HeatCase* heat = case_in_view(picture);
+    if (heat == nullptr || !picture.colours) {
+        return;
+    }
+    const climate::SectionField& section = heat->detail.section;
+    const Span span = colour_span(*heat);
+    const plan::Shell& shell = picture.enclosure.shell;
+    painter.save();
+    painter.setClipRect(frame.section);
+    painter.setOpacity(picture.stale ? 0.25 : 0.45);
+    const double middle_m = shell.height_m / 2.0;
+    painter.fillRect(QRectF(on_section(frame, 0.0, shell.height_m), on_section(frame, shell.length_m, middle_m)),
+                     colour_at(span.share(section.upper_air_c)));
+    painter.fillRect(QRectF(on_section(frame, 0.0, middle_m), on_section(frame, shell.length_m, 0.0)),
+                     colour_at(span.share(section.lower_air_c)));
+    painter.setOpacity(picture.stale ? 0.45 : 0.9);
+    const double step_m = section.nx > 0 ? shell.length_m / static_cast<double>(section.nx) : 0.0;
+    for (std::size_t row = 0; row < section.nz; ++row) {
+        const double below_m = row == 0 ? 0.0 : (section.z_m[row - 1] + section.z_m[row]) / 2.0;
+        const double above_m =
+            row + 1 == section.nz ? 2.0 * section.z_m[row] - below_m : (section.z_m[row] + section.z_m[row + 1]) / 2.0;
+        for (std::size_t column = 0; column < section.nx; ++column) {
+            const double x_m = static_cast<double>(column) * step_m;
+            const double top_m = bed_top_m(picture.enclosure, x_m + step_m / 2.0);
+            if (section.z_m[row] > top_m) {
+                continue;
+            }
+            const bool last = row + 1 == section.nz || section.z_m[row + 1] > top_m;
+            painter.fillRect(
+                QRectF(on_section(frame, x_m, last ? top_m : above_m), on_section(frame, x_m + step_m, below_m)),
+                colour_at(span.share(section.temperature_c.at(row * section.nx + column))));
+        }
+    }
+    painter.restore();
+}
+
+void paint_heat_legend(QPainter& painter, const Frame& frame, const Picture& picture)
+{
+    const assess::HeatCase* heat = case_in_view(picture);
+    if (heat == nullptr || !picture.colours) {
+        return;
+    }
+    const Span span = colour_span(*heat);
+    const double text = QFontMetricsF(painter.font()).height();
+    const double width = std::min(220.0, frame.legend.width() * 0.4);
+    const QRectF bar(frame.legend.right() - width, frame.legend.center().y() - text / 2.0, width, text * 0.6);
+    for (int pixel = 0; pixel < static_cast<int>(width); ++pixel) {
+        painter.fillRect(QRectF(bar.left() + pixel, bar.top(), 1.5, bar.height()), colour_at(pixel / width));
+    }
+    painter.setPen(QPen(picture.inks.line, 1.0));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(bar);
+    painter.setPen(picture.inks.ink);
+    const QRectF under(bar.left() - 30.0, bar.bottom() + 1.0, bar.width() + 60.0, text);
+    painter.drawText(under, Qt::AlignLeft, whole_degrees(span.low, picture.formatter));
+    painter.drawText(under, Qt::AlignRight, whole_degrees(span.high, picture.formatter));
+    painter.setPen(picture.inks.faint);
+    painter.drawText(under, Qt::AlignHCenter, QObject::tr("at ground level, likely"));
+}
+
+} // namespace loam::drawing

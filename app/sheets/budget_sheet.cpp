@@ -1,0 +1,157 @@
+#include <QObject>
+#include <map>
+
+#include "app/sheets/contents.hpp"
+#include "app/words/verdicts.hpp"
+
+namespace loam::sheets {
+
+namespace {
+
+std::vector<Column> money_columns(const QString& head, const QString& currency)
+{
+    return {{head, 3.0, false},
+            {QObject::tr("Low, %1").arg(currency), 1.2, true},
+            {QObject::tr("Typical, %1").arg(currency), 1.2, true},
+            {QObject::tr("High, %1").arg(currency), 1.2, true},
+            {QObject::tr("My own figure"), 1.3, true}};
+}
+
+Row money_row(const QString& name, const MoneyRange& amount, const words::Formatter& formatter, bool total = false)
+{
+    return {.cells = {name,
+                      formatter.money_bare(amount.low),
+                      formatter.money_bare(amount.typical),
+                      formatter.money_bare(amount.high),
+                      {}},
+            .tick = false,
+            .total = total};
+}
+
+void add_startup(Content& content, const Request& request, const QString& currency)
+{
+    const assess::Costs& costs = request.assessment.costs;
+    std::map<catalog::Category, MoneyRange> sums;
+    for (const assess::ShoppingLine& line : request.assessment.shopping) {
+        if (line.line_total) {
+            const auto place = sums.try_emplace(line.category, MoneyRange::zero(costs.currency)).first;
+            place->second += *line.line_total;
+        }
+    }
+    Table table{money_columns(QObject::tr("To begin"), currency), {}};
+    MoneyRange listed = MoneyRange::zero(costs.currency);
+    for (const auto& [category, sum] : sums) {
+        table.rows.push_back(money_row(words::category(category), sum, request.formatter));
+        listed += sum;
+    }
+    if (!(listed == costs.startup)) {
+        const MoneyRange rest{costs.startup.low - listed.low, costs.startup.typical - listed.typical,
+                              costs.startup.high - listed.high};
+        table.rows.push_back(money_row(QObject::tr("Set aside for surprises"), rest, request.formatter));
+    }
+    table.rows.push_back(money_row(QObject::tr("To begin, all together"), costs.startup, request.formatter, true));
+    content.blocks.push_back(Heading{QObject::tr("Startup cost")});
+    content.blocks.push_back(std::move(table));
+}
+
+void add_running(Content& content, const Request& request, const QString& currency)
+{
+    const assess::Costs& costs = request.assessment.costs;
+    Table table{money_columns(QObject::tr("In a year"), currency), {}};
+    for (const assess::CostLine& line : costs.lines) {
+        table.rows.push_back(money_row(QString::fromStdString(line.name), line.per_year, request.formatter));
+    }
+    table.rows.push_back(
+        money_row(QObject::tr("In a year, all together"), costs.running_per_year, request.formatter, true));
+    content.blocks.push_back(Heading{QObject::tr("Running cost")});
+    content.blocks.push_back(std::move(table));
+    if (!costs.electricity_per_year) {
+        content.blocks.push_back(Blank{QObject::tr("Electricity is not in it: price of a kWh")});
+    }
+}
+
+void add_replacements(Content& content, const Request& request, const QString& currency)
+{
+    const assess::Costs& costs = request.assessment.costs;
+    if (costs.replacements.empty()) {
+        return;
+    }
+    Table table{{{QObject::tr("Due"), 1.3, false},
+                 {QObject::tr("What"), 3.2, false},
+                 {QObject::tr("Typical, %1").arg(currency), 1.2, true},
+                 {QObject::tr("Done on"), 1.4, false}},
+                {}};
+    for (const assess::Replacement& replacement : costs.replacements) {
+        table.rows.push_back({.cells = {request.formatter.date(replacement.due),
+                                        QString::fromStdString(replacement.name),
+                                        request.formatter.money_bare(replacement.price.typical),
+                                        {}},
+                              .tick = true,
+                              .total = false});
+    }
+    content.blocks.push_back(Heading{QObject::tr("To replace in the first year")});
+    content.blocks.push_back(std::move(table));
+}
+
+void add_horizon(Content& content, const Request& request, const QString& currency)
+{
+    const assess::Costs& costs = request.assessment.costs;
+    if (costs.horizon.empty()) {
+        return;
+    }
+    Table table{{{QObject::tr("Year"), 1.0, false},
+                 {QObject::tr("Spent in it, %1").arg(currency), 1.5, true},
+                 {QObject::tr("Spent so far, low"), 1.5, true},
+                 {QObject::tr("Spent so far, typical"), 1.5, true},
+                 {QObject::tr("Spent so far, high"), 1.5, true}},
+                {}};
+    for (const assess::HorizonYear& year : costs.horizon) {
+        const QString name = year.year == 0 ? QObject::tr("start") : request.formatter.count(year.year);
+        table.rows.push_back({.cells = {name, request.formatter.money_bare(year.spent.typical),
+                                        request.formatter.money_bare(year.cumulative.low),
+                                        request.formatter.money_bare(year.cumulative.typical),
+                                        request.formatter.money_bare(year.cumulative.high)},
+                              .tick = false,
+                              .total = false});
+    }
+    content.blocks.push_back(Heading{QObject::tr("Over the years")});
+    content.blocks.push_back(std::move(table));
+    if (costs.net_present_cost) {
+        content.blocks.push_back(Paragraph{QObject::tr("Net present cost at typical prices: %1.")
+                                               .arg(request.formatter.money(*costs.net_present_cost))});
+    }
+    if (costs.equivalent_annual_cost) {
+        content.blocks.push_back(Paragraph{QObject::tr("That is as much as an even %1 a year.")
+                                               .arg(request.formatter.money(*costs.equivalent_annual_cost))});
+    }
+}
+
+} // namespace
+
+Content budget_content(const Request& request, const words::Speaker& speaker)
+{
+    const assess::Costs& costs = request.assessment.costs;
+    const QString currency = QString::fromStdString(costs.currency.code);
+    Content content;
+    content.footer = footer_of(request);
+    content.blocks.push_back(Title{QObject::tr("Budget sheet"), subtitle_of(request)});
+    add_dangers(content, request, speaker);
+    if (costs.price_illustrative) {
+        content.blocks.push_back(Caution{QObject::tr("The prices are invented for illustration. Write in your own.")});
+    }
+    add_startup(content, request, currency);
+    add_running(content, request, currency);
+    add_replacements(content, request, currency);
+    add_horizon(content, request, currency);
+    if (!costs.unpriced.empty()) {
+        content.blocks.push_back(Heading{QObject::tr("Without a price, to be added by hand")});
+        for (const std::string& need : costs.unpriced) {
+            content.blocks.push_back(Blank{speaker.need(need)});
+        }
+    }
+    add_unknowns(content, request, speaker);
+    add_cautions(content);
+    return content;
+}
+
+} // namespace loam::sheets

@@ -1,0 +1,242 @@
+#include "app/sheets/page_layout.hpp"
+
+#include <QFontMetricsF>
+#include <QObject>
+#include <cmath>
+#include <utility>
+
+namespace loam::sheets {
+
+namespace {
+
+constexpr double gap_pt = 5.0;
+constexpr double cell_gap_pt = 6.0;
+constexpr double row_pad_pt = 3.0;
+constexpr double tick_pt = 11.0;
+constexpr double tick_space_pt = tick_pt + 8.0;
+constexpr double footer_pt = 26.0;
+constexpr double blank_line_pt = 150.0;
+constexpr int wrap = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
+
+bool has_ticks(const Table& table)
+{
+    for (const Row& row : table.rows) {
+        if (row.tick) {
+            return true;
+        }
+    }
+    return false;
+}
+
+} // namespace
+
+Fonts Fonts::standard()
+{
+    QFont body(QStringLiteral("DejaVu Sans"));
+    body.setPixelSize(11); // one pixel is one point here
+    Fonts fonts{body, body, body, body, body};
+    fonts.bold.setBold(true);
+    fonts.heading.setPixelSize(13);
+    fonts.heading.setBold(true);
+    fonts.title.setPixelSize(20);
+    fonts.title.setBold(true);
+    fonts.small.setPixelSize(9);
+    return fonts;
+}
+
+PageLayout::PageLayout(const Content& content, const QRectF& page, const Fonts& fonts)
+    : content_(content), page_(page.adjusted(0, 0, 0, -footer_pt)), fonts_(fonts), y_(page.top())
+{
+    for (const Block& block : content_.blocks) {
+        place(pieces_of(block));
+    }
+}
+
+double PageLayout::text_height(const QFont& font, double width, const QString& text) const
+{
+    return std::ceil(QFontMetricsF(font).boundingRect(QRectF(0, 0, width, 1e5), wrap, text).height());
+}
+
+PageLayout::Piece PageLayout::head_piece(const Table& table) const
+{
+    Piece piece{.kind = Piece::Kind::head, .table = &table};
+    double height = 0.0;
+    const std::vector<QRectF> cells = cells_of(table, 0.0, 1.0);
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        height = std::max(height, text_height(fonts_.bold, cells[i].width(), table.columns[i].head));
+    }
+    piece.height = height + 2 * row_pad_pt;
+    return piece;
+}
+
+PageLayout::Piece PageLayout::row_piece(const Table& table, const Row& row) const
+{
+    Piece piece{.kind = Piece::Kind::row, .table = &table, .row = &row};
+    double height = row.tick ? tick_pt : 0.0;
+    const std::vector<QRectF> cells = cells_of(table, 0.0, 1.0);
+    for (std::size_t i = 0; i < table.columns.size() && static_cast<qsizetype>(i) < row.cells.size(); ++i) {
+        height = std::max(height, text_height(row.total ? fonts_.bold : fonts_.body, cells[i].width(),
+                                              row.cells[static_cast<qsizetype>(i)]));
+    }
+    piece.height = height + 2 * row_pad_pt;
+    return piece;
+}
+
+std::vector<QRectF> PageLayout::cells_of(const Table& table, double top, double height) const
+{
+    double shares = 0.0;
+    for (const Column& column : table.columns) {
+        shares += column.width;
+    }
+    const double left = page_.left() + (has_ticks(table) ? tick_space_pt : 0.0);
+    const double room = page_.right() - left - cell_gap_pt * static_cast<double>(table.columns.size() - 1);
+    std::vector<QRectF> cells;
+    double x = left;
+    for (const Column& column : table.columns) {
+        const double width = room * column.width / shares;
+        cells.emplace_back(x, top, width, height);
+        x += width + cell_gap_pt;
+    }
+    return cells;
+}
+
+std::vector<PageLayout::Piece> PageLayout::pieces_of(const Block& block) const
+{
+    const double width = page_.width();
+    if (const auto* title = std::get_if<Title>(&block)) {
+        const double below = title->below.isEmpty() ? 0.0 : text_height(fonts_.body, width, title->below) + gap_pt;
+        return {{.kind = Piece::Kind::title,
+                 .height = text_height(fonts_.title, width, title->text) + below + gap_pt,
+                 .texts = {title->text, title->below}}};
+    }
+    if (const auto* heading = std::get_if<Heading>(&block)) {
+        return {{.kind = Piece::Kind::heading,
+                 .height = text_height(fonts_.heading, width, heading->text) + 2.5 * gap_pt,
+                 .texts = {heading->text}}};
+    }
+    if (const auto* paragraph = std::get_if<Paragraph>(&block)) {
+        return {{.kind = Piece::Kind::paragraph,
+                 .height = text_height(fonts_.body, width, paragraph->text) + gap_pt,
+                 .texts = {paragraph->text}}};
+    }
+    if (const auto* caution = std::get_if<Caution>(&block)) {
+        return {{.kind = Piece::Kind::caution,
+                 .height = text_height(fonts_.body, width - 4 * gap_pt, caution->text) + 2 * gap_pt,
+                 .texts = {caution->text}}};
+    }
+    if (const auto* blank = std::get_if<Blank>(&block)) {
+        return {{.kind = Piece::Kind::blank,
+                 .height = text_height(fonts_.body, width - blank_line_pt, blank->label) + 1.6 * gap_pt,
+                 .texts = {blank->label}}};
+    }
+    const Table& table = std::get<Table>(block);
+    std::vector<Piece> pieces{head_piece(table)};
+    for (const Row& row : table.rows) {
+        pieces.push_back(row_piece(table, row));
+    }
+    return pieces;
+}
+
+void PageLayout::place(std::vector<Piece> pieces)
+{
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        Piece& piece = pieces[i];
+        // A heading or a table's head stays with at least the next two lines.
+        const bool leads = piece.kind == Piece::Kind::heading || piece.kind == Piece::Kind::head;
+        const double company = leads ? 3 * QFontMetricsF(fonts_.body).height() + 4 * row_pad_pt : 0.0;
+        if (y_ + piece.height + company > page_.bottom() && !pages_.back().empty()) {
+            pages_.emplace_back();
+            y_ = page_.top();
+            if (piece.kind == Piece::Kind::row) { // the table goes on: its head stands again
+                Piece head = head_piece(*piece.table);
+                head.top = y_;
+                y_ += head.height;
+                pages_.back().push_back(std::move(head));
+            }
+        }
+        piece.top = y_;
+        y_ += piece.height;
+        pages_.back().push_back(std::move(piece));
+    }
+}
+
+void PageLayout::paint_row(QPainter& painter, const Piece& piece) const
+{
+    const bool head = piece.kind == Piece::Kind::head;
+    const std::vector<QRectF> cells = cells_of(*piece.table, piece.top + row_pad_pt, piece.height - 2 * row_pad_pt);
+    painter.setFont(head || piece.row->total ? fonts_.bold : fonts_.body);
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        const Column& column = piece.table->columns[i];
+        const QString text = head ? column.head : piece.row->cells.value(static_cast<qsizetype>(i));
+        const Qt::Alignment side = column.right ? Qt::AlignRight : Qt::AlignLeft;
+        painter.drawText(cells[i], static_cast<int>(side | Qt::AlignTop) | Qt::TextWordWrap, text);
+    }
+    painter.setPen(QPen(Qt::black, head ? 1.0 : 0.3));
+    const double line_y = !head && piece.row->total ? piece.top : piece.top + piece.height;
+    painter.drawLine(QPointF(page_.left(), line_y), QPointF(page_.right(), line_y));
+    if (!head && piece.row->tick) {
+        painter.setPen(QPen(Qt::black, 1.0));
+        painter.drawRect(QRectF(page_.left() + 1.0, piece.top + row_pad_pt + 1.0, tick_pt, tick_pt));
+    }
+    painter.setPen(Qt::black);
+}
+
+void PageLayout::paint_piece(QPainter& painter, const Piece& piece) const
+{
+    const QRectF box(page_.left(), piece.top, page_.width(), piece.height);
+    switch (piece.kind) {
+    case Piece::Kind::title: {
+        painter.setFont(fonts_.title);
+        painter.drawText(box, wrap, piece.texts[0]);
+        painter.setFont(fonts_.body);
+        const double offset = text_height(fonts_.title, box.width(), piece.texts[0]) + gap_pt;
+        painter.drawText(box.adjusted(0, offset, 0, 0), wrap, piece.texts[1]);
+        return;
+    }
+    case Piece::Kind::heading:
+        painter.setFont(fonts_.heading);
+        painter.drawText(box.adjusted(0, 1.7 * gap_pt, 0, 0), wrap, piece.texts[0]);
+        return;
+    case Piece::Kind::paragraph:
+        painter.setFont(fonts_.body);
+        painter.drawText(box, wrap, piece.texts[0]);
+        return;
+    case Piece::Kind::caution:
+        painter.setFont(fonts_.body);
+        painter.fillRect(QRectF(box.left(), box.top() + 1, 3.5, box.height() - gap_pt), Qt::black);
+        painter.drawText(box.adjusted(2.5 * gap_pt, 0, -gap_pt, 0), wrap, piece.texts[0]);
+        return;
+    case Piece::Kind::blank: {
+        painter.setFont(fonts_.body);
+        painter.drawText(box.adjusted(0, 0.6 * gap_pt, -blank_line_pt, 0), wrap, piece.texts[0]);
+        painter.setPen(QPen(Qt::black, 0.6));
+        const double y = box.top() + 0.6 * gap_pt + QFontMetricsF(fonts_.body).height();
+        painter.drawLine(QPointF(box.right() - blank_line_pt + 8.0, y), QPointF(box.right(), y));
+        painter.setPen(Qt::black);
+        return;
+    }
+    case Piece::Kind::head:
+    case Piece::Kind::row:
+        paint_row(painter, piece);
+        return;
+    }
+}
+
+void PageLayout::paint(QPainter& painter, int page) const
+{
+    painter.setPen(Qt::black);
+    for (const Piece& piece : pages_.at(static_cast<std::size_t>(page))) {
+        paint_piece(painter, piece);
+    }
+    const QRectF foot(page_.left(), page_.bottom() + 6.0, page_.width(), footer_pt - 6.0);
+    painter.setPen(QPen(Qt::black, 0.5));
+    painter.drawLine(foot.topLeft(), foot.topRight());
+    painter.setFont(fonts_.small);
+    painter.setPen(Qt::black);
+    const QString number = QObject::tr("Page %1 of %2").arg(page + 1).arg(page_count());
+    const double number_width = QFontMetricsF(fonts_.small).horizontalAdvance(number) + 8.0;
+    painter.drawText(foot.adjusted(0, 3, -number_width, 0), Qt::AlignLeft | Qt::TextWordWrap, content_.footer);
+    painter.drawText(foot.adjusted(0, 3, 0, 0), Qt::AlignRight, number);
+}
+
+} // namespace loam::sheets

@@ -1,0 +1,55 @@
+// Breaks blocks into pages and paints them. Lengths are in points (1/72 inch).
+#pragma once
+
+#include <QFont>
+#include <QPainter>
+#include <QRectF>
+#include <vector>
+
+#include "app/sheets/block.hpp"
+
+namespace loam::sheets {
+
+struct Fonts {
+    QFont body, bold, heading, title, small;
+
+    static Fonts standard();
+};
+
+class PageLayout {
+public:
+    // `page` is the printable area. Pages are made at once; painting needs no second look at the content.
+    PageLayout(const Content& content, const QRectF& page, const Fonts& fonts);
+
+    int page_count() const { return static_cast<int>(pages_.size()); }
+    void paint(QPainter& painter, int page) const;
+
+private:
+    // One thing that is not split across pages.
+    struct Piece {
+        enum class Kind { title, heading, paragraph, caution, blank, head, row };
+        Kind kind = Kind::paragraph;
+        double height = 0.0;
+        QStringList texts;
+        const Table* table = nullptr;
+        const Row* row = nullptr;
+        double top = 0.0;
+    };
+
+    std::vector<Piece> pieces_of(const Block& block) const;
+    Piece row_piece(const Table& table, const Row& row) const;
+    Piece head_piece(const Table& table) const;
+    void place(std::vector<Piece> pieces);
+    double text_height(const QFont& font, double width, const QString& text) const;
+    void paint_piece(QPainter& painter, const Piece& piece) const;
+    void paint_row(QPainter& painter, const Piece& piece) const;
+    std::vector<QRectF> cells_of(const Table& table, double top, double height) const;
+
+    const Content& content_;
+    QRectF page_;
+    Fonts fonts_;
+    std::vector<std::vector<Piece>> pages_{{}};
+    double y_ = 0.0;
+};
+
+} // namespace loam::sheets

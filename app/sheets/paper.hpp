@@ -1,0 +1,9 @@
+// Paper sizes that the sheets are made for, and which sheets there are.
+#pragma once
+
+namespace loam::sheets {
+
+enum class Paper { a4, letter };
+enum class Sheet { shopping, budget };
+
+} // namespace loam::sheets

@@ -1,0 +1,82 @@
+#include <QCoreApplication>
+#include <QObject>
+
+#include "app/sheets/contents.hpp"
+
+namespace loam::sheets {
+
+QString footer_of(const Request& request)
+{
+    const assess::Costs& costs = request.assessment.costs;
+    QString text = QObject::tr("Loamstead %1 · plan “%2” · worked out on %3")
+                       .arg(QCoreApplication::applicationVersion(), QString::fromStdString(request.plan.title),
+                            request.formatter.date(request.assessment.date));
+    if (!costs.price_date.empty()) {
+        text += QStringLiteral(" · ") + QObject::tr("prices of %1").arg(QString::fromStdString(costs.price_date));
+    }
+    return text;
+}
+
+QString subtitle_of(const Request& request)
+{
+    QStringList names;
+    for (const plan::Enclosure& enclosure : request.plan.enclosures) {
+        names << QString::fromStdString(enclosure.name);
+    }
+    return QString::fromStdString(request.plan.title) + QStringLiteral("\n") +
+           QObject::tr("For: %1").arg(names.join(QStringLiteral(", ")));
+}
+
+void add_dangers(Content& content, const Request& request, const words::Speaker& speaker)
+{
+    bool headed = false;
+    for (const Finding& finding : request.assessment.findings) {
+        if (finding.verdict != Verdict::danger) {
+            continue;
+        }
+        if (!headed) {
+            content.blocks.push_back(Heading{QObject::tr("Danger: mend this before anything is switched on")});
+            headed = true;
+        }
+        const QString remedy = speaker.remedy(finding);
+        content.blocks.push_back(
+            Caution{speaker.finding(finding) + (remedy.isEmpty() ? QString() : QStringLiteral(" ") + remedy)});
+    }
+}
+
+void add_unknowns(Content& content, const Request& request, const words::Speaker& speaker)
+{
+    if (request.assessment.assumed.empty()) {
+        return;
+    }
+    content.blocks.push_back(Heading{QObject::tr("Not stated yet: please fill in")});
+    for (const assess::Assumed& assumed : request.assessment.assumed) {
+        content.blocks.push_back(Blank{speaker.assumed(assumed)});
+    }
+}
+
+void add_cautions(Content& content)
+{
+    content.blocks.push_back(Heading{QObject::tr("Cautions")});
+    const QStringList cautions{
+        QObject::tr(
+            "These figures are predictions. Run the finished enclosure empty for at least a week and read several "
+            "thermometers before an animal moves in."),
+        QObject::tr(
+            "Keep lamps and heaters clear of everything that burns, guarded from the animals, in holders rated for "
+            "the heat. Fit a smoke alarm in the room."),
+        QObject::tr(
+            "Use a residual-current device, leave a drip loop in each cable, keep outlet strips above the water and "
+            "never plug one strip into another. Electrical work is for a licensed electrician; local codes decide."),
+        QObject::tr(
+            "A stand or floor has to be rated for the load by its maker; this sheet is no structural approval."),
+        QObject::tr(
+            "Ask a reptile vet about illness and before any cool season. Wash hands after handling: reptiles and "
+            "amphibians can carry Salmonella."),
+        QObject::tr("Keeping or passing on a species may need papers where you live: ask your local authority.")};
+    for (const QString& caution : cautions) {
+        content.blocks.push_back(Caution{caution});
+    }
+}
+
+} // namespace loam::sheets

@@ -1,0 +1,74 @@
+#include "app/sheets/sheets.hpp"
+
+#include <QObject>
+#include <QPageLayout>
+#include <QPagedPaintDevice>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QSaveFile>
+
+#include "app/sheets/contents.hpp"
+#include "app/sheets/page_layout.hpp"
+
+namespace loam::sheets {
+
+namespace {
+
+constexpr double margin_mm = 15.0;
+
+QPageSize page_size(Paper paper)
+{
+    return QPageSize(paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter);
+}
+
+Content content_of(Sheet sheet, const Request& request, const words::Speaker& speaker)
+{
+    return sheet == Sheet::shopping ? shopping_content(request, speaker) : budget_content(request, speaker);
+}
+
+} // namespace
+
+void print(const Request& request, QPagedPaintDevice& device)
+{
+    device.setPageLayout(QPageLayout(page_size(request.paper), QPageLayout::Portrait,
+                                     QMarginsF(margin_mm, margin_mm, margin_mm, margin_mm), QPageLayout::Millimeter));
+    const words::Speaker speaker(request.formatter, request.plan, request.catalog);
+    const QRectF printable(QPointF(0, 0), device.pageLayout().paintRect(QPageLayout::Point).size());
+    QPainter painter(&device);
+    const double dots_per_point = device.logicalDpiX() / 72.0;
+    bool first = true;
+    for (const Sheet sheet : request.sheets) {
+        const Content content = content_of(sheet, request, speaker);
+        const PageLayout layout(content, printable, Fonts::standard());
+        for (int page = 0; page < layout.page_count(); ++page) {
+            if (!first) {
+                device.newPage();
+            }
+            first = false;
+            painter.save();
+            painter.scale(dots_per_point, dots_per_point);
+            layout.paint(painter, page);
+            painter.restore();
+        }
+    }
+}
+
+std::optional<QString> write_pdf(const Request& request, const QString& path)
+{
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly)) {
+        return QObject::tr("“%1” can't be written: %2.").arg(path, file.errorString());
+    }
+    {
+        QPdfWriter writer(&file);
+        writer.setTitle(QString::fromStdString(request.plan.title));
+        writer.setCreator(QStringLiteral("Loamstead"));
+        print(request, writer);
+    }
+    if (!file.commit()) {
+        return QObject::tr("“%1” can't be written: %2.").arg(path, file.errorString());
+    }
+    return std::nullopt;
+}
+
+} // namespace loam::sheets

@@ -1,0 +1,33 @@
+// Printed sheets: what leaves the house with the keeper. Black on white, large type, legible after a photocopy.
+#pragma once
+
+#include <QString>
+#include <optional>
+#include <vector>
+
+#include "app/sheets/paper.hpp"
+#include "app/words/numbers.hpp"
+#include "core/assess/assessment.hpp"
+#include "core/catalog/catalog.hpp"
+#include "core/plan/plan.hpp"
+
+class QPagedPaintDevice;
+
+namespace loam::sheets {
+
+struct Request {
+    const plan::Plan& plan;
+    const assess::Assessment& assessment;
+    const catalog::Catalog& catalog;
+    words::Formatter formatter;
+    Paper paper = Paper::a4;
+    std::vector<Sheet> sheets{Sheet::shopping, Sheet::budget};
+};
+
+// Paints all sheets asked for onto a printer or PDF writer; each begins a new page and counts its own pages.
+void print(const Request& request, QPagedPaintDevice& device);
+
+// Atomic. Returns why it was not written, or nullopt. Needs a QGuiApplication (fonts).
+std::optional<QString> write_pdf(const Request& request, const QString& path);
+
+} // namespace loam::sheets
