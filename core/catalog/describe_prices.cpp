@@ -5,16 +5,27 @@
 
 namespace loam::catalog {
 
+// While reading, a price that is missing or out of bounds stays negative, so that it isn't also called out of order.
+static void describe_three_prices(json::Archive& archive, Pack& pack)
+{
+    if (archive.mode() == json::Archive::Mode::read) {
+        pack.low = pack.typical = pack.high = Decimal{-1, 0};
+    }
+    archive.decimal({"low", "Low price, in the list's currency"}, pack.low, limits::price);
+    archive.decimal({"typical", "Typical price"}, pack.typical, limits::price);
+    archive.decimal({"high", "High price"}, pack.high, limits::price);
+    if (pack.low.coefficient >= 0 && pack.typical.coefficient >= 0 && pack.high.coefficient >= 0) {
+        refuse_unless_ordered(archive, {"low", pack.low.value()}, {"typical", pack.typical.value()});
+        refuse_unless_ordered(archive, {"typical", pack.typical.value()}, {"high", pack.high.value()});
+    }
+}
+
 void describe(json::Archive& archive, Pack& pack)
 {
     archive.text({"id", "Unique within its item"}, pack.id, an_id);
     archive.text({"name", "As on the shelf, for example brick of 650 g"}, pack.name, a_name);
     within<limits::pack_amount>(archive, {"amount", "What it holds, in the item's unit"}, pack.amount);
-    archive.decimal({"low", "Low price, in the list's currency"}, pack.low, limits::price);
-    archive.decimal({"typical", "Typical price"}, pack.typical, limits::price);
-    archive.decimal({"high", "High price"}, pack.high, limits::price);
-    refuse_unless_ordered(archive, {"low", pack.low.value()}, {"typical", pack.typical.value()});
-    refuse_unless_ordered(archive, {"typical", pack.typical.value()}, {"high", pack.high.value()});
+    describe_three_prices(archive, pack);
     archive.number({"mass_kg", "Mass as bought, kg"}, pack.mass_kg, limits::amount);
     std::optional<bool> in_stock = pack.in_stock ? std::nullopt : std::optional<bool>(false);
     archive.flag({"in_stock", "Can be bought; absent: true"}, in_stock);
@@ -51,7 +62,7 @@ void describe(json::Archive& archive, PriceList& prices)
         archive.refuse("currency", problem::unknown_currency, {prices.currency});
     }
     archive.text({"date", "When the prices were taken, YYYY-MM-DD"}, prices.date, {10, 10, json::iso_date});
-    if (!is_calendar_date(prices.date)) {
+    if (!prices.date.empty() && !is_calendar_date(prices.date)) {
         archive.refuse("date", problem::no_such_date, {prices.date});
     }
     archive.text({"place", "Where they were taken"}, prices.place, a_name);

@@ -23,6 +23,9 @@ PriceListRead read_prices_csv(std::string_view csv_text)
         return {{}, std::move(problems)}; // without its columns nothing can be said of the rows
     }
     PriceRows rows(table, header);
+    if (rows.empty()) {
+        return {{}, rows.problems()};
+    }
     PriceListRead result = read_price_node(rows.node());
     for (const json::Problem& problem : result.problems) {
         rows.tell(problem);

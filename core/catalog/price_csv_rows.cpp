@@ -10,16 +10,19 @@ namespace loam::catalog {
 
 namespace {
 
-// The cell, or where it is empty what counts instead.
+// The column whose cell counts: where this one's is empty, the one that it falls back on.
+std::string_view counting_column(const PriceHeader& header, const csv::Row& row, const Column& column)
+{
+    const bool elsewhere = !column.fallback.empty() && column.fallback.front() != '\'';
+    return elsewhere && cell_of(header, row, column.name).empty() ? column.fallback : column.name;
+}
+
+// The cell that counts, or the text that stands in for an empty one.
 std::string cell_or_fallback(const PriceHeader& header, const csv::Row& row, const Column& column)
 {
-    std::string text = cell_of(header, row, column.name);
-    if (!text.empty() || column.fallback.empty()) {
-        return text;
-    }
-    const bool literal = column.fallback.front() == '\'';
-    return literal ? std::string(column.fallback.substr(1, column.fallback.size() - 2))
-                   : cell_of(header, row, column.fallback);
+    std::string text = cell_of(header, row, counting_column(header, row, column));
+    const bool literal = !column.fallback.empty() && column.fallback.front() == '\'';
+    return text.empty() && literal ? std::string(column.fallback.substr(1, column.fallback.size() - 2)) : text;
 }
 
 // What follows `parent` in `pointer`, without the slash between them.
@@ -33,15 +36,15 @@ std::optional<std::string_view> below(std::string_view pointer, std::string_view
     return under ? std::optional(pointer.substr(parent.size() + 1)) : std::nullopt;
 }
 
-// The column of a member; of a member that is an object, the first column within it.
-std::string_view column_at(ColumnLevel level, std::string_view path)
+// The column of a member; of a member that is an object, the first column within it; nullptr where there is none.
+const Column* column_at(ColumnLevel level, std::string_view path)
 {
     for (const Column& column : price_columns) {
         if (!path.empty() && column.level == level && below(column.path, path)) {
-            return column.name;
+            return &column;
         }
     }
-    return {};
+    return nullptr;
 }
 
 } // namespace
@@ -97,7 +100,7 @@ void PriceRows::take(json::Node& object, const csv::Row& row, const Column& colu
     if (auto value = value_of_cell(text, column.kind, table_.separator, code)) {
         put_at_path(object, column.path, std::move(*value));
     } else {
-        note(row, column.name, code, {text});
+        note(row, counting_column(header_, row, column), code, {text});
     }
 }
 
@@ -143,8 +146,10 @@ void PriceRows::tell(const json::Problem& problem)
     const Origin origin = origin_of(problem.where);
     if (origin.row == nullptr) {
         problems_.push_back({"", problem.code, problem.args});
+    } else if (origin.column == nullptr) {
+        note(*origin.row, "", problem.code, problem.args);
     } else {
-        note(*origin.row, origin.column, problem.code, problem.args);
+        note(*origin.row, counting_column(header_, *origin.row, *origin.column), problem.code, problem.args);
     }
 }
 
@@ -162,8 +167,8 @@ PriceRows::Origin PriceRows::origin_of(std::string_view pointer) const
             return {items_[i].rows.front(), column_at(ColumnLevel::item, *in_item)};
         }
     }
-    const std::string_view column = column_at(ColumnLevel::list, below(pointer, "").value_or(""));
-    return {column.empty() ? nullptr : first_row_, column};
+    const Column* const column = column_at(ColumnLevel::list, below(pointer, "").value_or(""));
+    return {column == nullptr ? nullptr : first_row_, column};
 }
 
 } // namespace loam::catalog

@@ -20,7 +20,8 @@ public:
     // Both must outlive the object.
     PriceRows(const csv::Table& table, const PriceHeader& header);
 
-    json::Node node() const; // the whole price list
+    bool empty() const { return items_.empty(); } // no row had the right number of cells
+    json::Node node() const;                      // the whole price list
     // Of the rows themselves and, once told, of the JSON form; at most one for a cell.
     const json::Problems& problems() const { return problems_; }
     // Adds a problem of node(), by the row and column that it came from.
@@ -34,7 +35,7 @@ private:
     };
     struct Origin {
         const csv::Row* row = nullptr;
-        std::string_view column; // empty: the row as a whole
+        const Column* column = nullptr; // none: the row as a whole
     };
 
     void add_row(const csv::Row& row);
