@@ -9,17 +9,19 @@ namespace {
 
 constexpr double same_distance_m = 1e-3;
 
-// The table by distance; empty where it holds something that is no reading.
+// The table by distance, without readings of zero, which say nothing of a power law; empty where it holds something
+// that is no reading.
 std::vector<UvPoint> in_order(std::vector<UvPoint> table)
 {
     std::sort(table.begin(), table.end(),
               [](const UvPoint& a, const UvPoint& b) { return a.distance_m < b.distance_m; });
     for (std::size_t i = 0; i < table.size(); ++i) {
         const bool repeats = i > 0 && table[i].distance_m == table[i - 1].distance_m;
-        if (!(table[i].distance_m > 0.0) || !(table[i].uvi > 0.0) || repeats) {
+        if (!(table[i].distance_m > 0.0) || !(table[i].uvi >= 0.0) || repeats) {
             return {};
         }
     }
+    std::erase_if(table, [](const UvPoint& point) { return point.uvi == 0.0; });
     return table;
 }
 
@@ -45,6 +47,15 @@ std::optional<double> uvi_below(const std::vector<UvPoint>& table, double distan
         }
     }
     return std::nullopt;
+}
+
+std::optional<double> uvi_below_at_most(const std::vector<UvPoint>& table, double distance_m)
+{
+    const std::vector<UvPoint> points = in_order(table);
+    if (!points.empty() && distance_m > points.back().distance_m) {
+        return points.back().uvi;
+    }
+    return uvi_below(table, distance_m);
 }
 
 std::optional<double> distance_of_uvi(const std::vector<UvPoint>& table, double uvi)

@@ -1,6 +1,5 @@
 #include "core/light/uv.hpp"
 
-#include <algorithm>
 #include <cassert>
 #include <cmath>
 #include <numbers>
@@ -71,20 +70,6 @@ std::optional<Range> left_of(const UvLamp& lamp)
         return ageing(lamp.burnt_h, *lamp.decay_per_1000_h);
     }
     return lamp.burnt_h.high <= 0.0 ? std::optional(exactly(1.0)) : std::nullopt;
-}
-
-// The table's reading at a distance; beyond its far end the reading there, since light falls.
-std::optional<double> uvi_below_at_most(const std::vector<UvPoint>& table, double distance_m)
-{
-    if (const auto uvi = uvi_below(table, distance_m)) {
-        return uvi;
-    }
-    const auto farthest = std::max_element(
-        table.begin(), table.end(), [](const UvPoint& a, const UvPoint& b) { return a.distance_m < b.distance_m; });
-    if (farthest == table.end() || distance_m < farthest->distance_m) {
-        return std::nullopt;
-    }
-    return farthest->uvi;
 }
 
 std::optional<double> uvi_from_at_most(const UvLamp& lamp, const Top& top, const Point& point)

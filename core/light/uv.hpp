@@ -59,11 +59,16 @@ struct Top {
 
 // What: UV index straight below a lamp at a distance (m), bare of mesh and ageing as the table is.
 // Method: piecewise power law: linear in log UVI over log distance between neighbouring points.
-// Range: two or more points with distances and indices > 0 and distinct distances (any order), and a distance between
-//   the first and the last; one single point holds at its own distance only (to 1 mm). Otherwise nullopt.
+// Range: two or more points with distances and indices > 0 and distinct distances (any order; readings of zero are
+//   left out), and a distance between the first and the last; one single point holds at its own distance only (to 1
+//   mm). Otherwise nullopt.
 // Source: our own interpolation; a point source has exponent 2, a long tube 1 (Keitz 1971, Light Calculations and
 //   Measurements, from memory).
 std::optional<double> uvi_below(const std::vector<UvPoint>& table, double distance_m);
+
+// What: an upper bound of the same that also holds beyond the far end: the reading there, since light falls.
+// Range: nullopt nearer than the table reaches, or where it holds no reading.
+std::optional<double> uvi_below_at_most(const std::vector<UvPoint>& table, double distance_m);
 
 // What: distance (m) straight below at which the table reads this index: nearer than that it is more.
 // Range: the table must fall with distance and span the index; otherwise nullopt.

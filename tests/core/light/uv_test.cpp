@@ -80,7 +80,7 @@ TEST_CASE("Outside its table, and from a table that is none, a lamp's UV index i
     CHECK_FALSE(uvi_below(table, 0.41));
     CHECK_FALSE(uvi_below({}, 0.3));
     CHECK_FALSE(uvi_below({{0.3, 2.0}, {0.3, 1.0}}, 0.3));
-    CHECK_FALSE(uvi_below({{0.2, 4.0}, {0.4, 0.0}}, 0.3));
+    CHECK_FALSE(uvi_below({{0.2, 4.0}, {0.4, -1.0}}, 0.2));
     CHECK_FALSE(uvi_below({{0.0, 4.0}, {0.4, 1.0}}, 0.3));
 }
 
@@ -88,6 +88,16 @@ TEST_CASE("A single reading holds where it was taken and nowhere else")
 {
     CHECK(*uvi_below({{0.3, 2.5}}, 0.3) == Approx(2.5));
     CHECK_FALSE(uvi_below({{0.3, 2.5}}, 0.31));
+}
+
+TEST_CASE("A reading of zero shortens the table instead of spoiling it")
+{
+    const std::vector<UvPoint> table = {{0.2, 4.0}, {0.4, 1.0}, {0.8, 0.0}};
+    CHECK(*uvi_below(table, 0.3) == Approx(16.0 / 9.0));
+    CHECK_FALSE(uvi_below(table, 0.6)); // somewhere between 1 and what the meter can't show
+    CHECK(*uvi_below_at_most(table, 0.6) == Approx(1.0));
+    CHECK_FALSE(uvi_below_at_most({{0.8, 0.0}}, 0.9));
+    CHECK_FALSE(uvi_below_at_most(table, 0.1));
 }
 
 TEST_CASE("The distance of an index is where the table reads it")
