@@ -69,7 +69,6 @@ inline constexpr auto need_codes = std::to_array<CodeEntry>({
     {"need.thermometers"}, // warm and cool end
     {"need.infrared"},     // surfaces are read with it
     {"need.hygrometer"},
-    {"need.uv-meter"},
     {"need.substrate"}, // litres to fill in, before settling
     {"need.cover"},
     {"need.fitting"},

@@ -1,0 +1,148 @@
+#include "core/assess/shopping.hpp"
+
+namespace loam::assess {
+
+namespace {
+
+std::optional<MoneyRange> price_of(const catalog::Pack& pack, const Currency& currency)
+{
+    const auto low = Money::from(pack.low, currency);
+    const auto typical = Money::from(pack.typical, currency);
+    const auto high = Money::from(pack.high, currency);
+    return low && typical && high ? std::optional(MoneyRange{*low, *typical, *high}) : std::nullopt;
+}
+
+const catalog::Item* item_of(const catalog::PriceList& prices, const std::string& id)
+{
+    for (const catalog::Item& item : prices.items) {
+        if (item.id == id) {
+            return &item;
+        }
+    }
+    return nullptr;
+}
+
+// The first word of a kind of need says what shelf it stands on.
+catalog::Category category_of(const std::string& kind)
+{
+    const auto begins = [&](std::string_view stem) { return kind.rfind(stem, 0) == 0; };
+    if (begins("shell.") || kind == "stand") {
+        return catalog::Category::enclosure;
+    }
+    if (begins("heater.")) {
+        return catalog::Category::heat;
+    }
+    if (begins("lamp.") || begins("fixture.")) {
+        return catalog::Category::light;
+    }
+    if (begins("control.")) {
+        return catalog::Category::control;
+    }
+    if (begins("substrate.")) {
+        return catalog::Category::substrate;
+    }
+    if (begins("fitting.") || begins("cover.")) {
+        return catalog::Category::furniture;
+    }
+    return begins("food.") ? catalog::Category::food : catalog::Category::other;
+}
+
+ShoppingLine common_part(const buying::Line& line)
+{
+    ShoppingLine row;
+    row.need = line.need;
+    row.unit = line.unit;
+    row.category = category_of(line.need);
+    row.amount_needed = line.needed;
+    row.amount_owned = line.owned;
+    row.left_over = line.left_over;
+    row.enclosures = line.enclosures;
+    row.why = line.why;
+    row.where = line.where;
+    return row;
+}
+
+} // namespace
+
+Currency currency_of(const plan::Plan& plan)
+{
+    return Currency::find(plan.currency).value_or(Currency{plan.currency, 2}); // the loader has refused unknown ones
+}
+
+bool prices_match(const plan::Plan& plan, const catalog::Catalog& catalog)
+{
+    return plan.currency == catalog.prices.currency;
+}
+
+std::vector<buying::Owned> owned_of(const plan::Plan& plan)
+{
+    std::vector<buying::Owned> owned;
+    for (const plan::OwnedItem& item : plan.owned) {
+        owned.push_back({item.item, item.quantity});
+    }
+    return owned;
+}
+
+buying::Level level_of(const plan::Plan& plan)
+{
+    switch (plan.budget.price_level.value_or(plan::PriceLevel::typical)) {
+    case plan::PriceLevel::low:
+        return buying::Level::low;
+    case plan::PriceLevel::typical:
+        return buying::Level::typical;
+    case plan::PriceLevel::high:
+        return buying::Level::high;
+    }
+    return buying::Level::typical;
+}
+
+std::vector<buying::ItemOffer> offers_of(const catalog::PriceList& prices, const Currency& currency)
+{
+    const bool comparable = prices.currency == currency.code;
+    std::vector<buying::ItemOffer> offers;
+    for (const catalog::Item& item : prices.items) {
+        buying::ItemOffer offer{item.id, item.name, item.serves, item.unit, item.fits_from, item.fits_to, {}};
+        for (const catalog::Pack& pack : item.packs) {
+            offer.packs.push_back(
+                {pack.name, pack.amount, comparable ? price_of(pack, currency) : std::nullopt, pack.in_stock});
+        }
+        offers.push_back(std::move(offer));
+    }
+    return offers;
+}
+
+std::vector<ShoppingLine> shopping_lines(const buying::Order& order, const catalog::PriceList& prices)
+{
+    std::vector<ShoppingLine> rows;
+    for (const buying::Line& line : order.lines) {
+        if (line.bought.empty()) { // nothing left to buy, or nothing that could be
+            ShoppingLine row = common_part(line);
+            if (const catalog::Item* item = item_of(prices, line.owned_item)) {
+                row.item = item->id;
+                row.item_name = item->name;
+                row.category = item->category;
+            }
+            rows.push_back(std::move(row));
+        }
+        for (std::size_t i = 0; i < line.bought.size(); ++i) {
+            const buying::Bought& bought = line.bought[i];
+            ShoppingLine row = common_part(line);
+            row.amount_needed = bought.covers;
+            row.amount_owned = i == 0 ? line.owned : 0.0; // told once
+            row.left_over = bought.left_over;
+            row.item = bought.item;
+            row.item_name = bought.item_name;
+            row.pack = bought.pack;
+            row.packs = bought.packs;
+            row.pack_price = bought.pack_price;
+            row.line_total = bought.total;
+            if (const catalog::Item* item = item_of(prices, bought.item)) {
+                row.category = item->category;
+            }
+            rows.push_back(std::move(row));
+        }
+    }
+    return rows;
+}
+
+} // namespace loam::assess

@@ -1,0 +1,24 @@
+// From the bill of needs to the shopping list, with whole packs.
+#pragma once
+
+#include <vector>
+
+#include "core/assess/assessment.hpp"
+#include "core/assess/context.hpp"
+#include "core/buying/order.hpp"
+
+namespace loam::assess {
+
+// The price list as core/buying sees it; without prices where its currency is not the plan's, for then nothing can be
+// compared.
+std::vector<buying::ItemOffer> offers_of(const catalog::PriceList& prices, const Currency& currency);
+
+Currency currency_of(const plan::Plan& plan);
+bool prices_match(const plan::Plan& plan, const catalog::Catalog& catalog);
+
+std::vector<buying::Owned> owned_of(const plan::Plan& plan);
+buying::Level level_of(const plan::Plan& plan);
+
+std::vector<ShoppingLine> shopping_lines(const buying::Order& order, const catalog::PriceList& prices);
+
+} // namespace loam::assess
