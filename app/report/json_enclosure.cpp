@@ -1,0 +1,190 @@
+#include <array>
+
+#include "app/report/json_parts.hpp"
+#include "app/report/json_values.hpp"
+#include "app/words/verdicts.hpp"
+
+namespace loam::report {
+
+namespace {
+
+std::string rule_kind_id(catalog::RuleKind kind)
+{
+    static constexpr std::array ids{"statutory", "welfare", "veterinary", "laboratory"};
+    return ids[static_cast<std::size_t>(kind)];
+}
+
+std::string zone_id(assess::Zone zone)
+{
+    static constexpr std::array ids{"basking", "warm", "cool"};
+    return ids[static_cast<std::size_t>(zone)];
+}
+
+std::string measure_id(climate::Measure measure)
+{
+    static constexpr std::array ids{"surface", "ground", "operative"};
+    return ids[static_cast<std::size_t>(measure)];
+}
+
+json::Node rule_node(const assess::RuleResult& rule)
+{
+    json::Node node = json::Node::object();
+    node.add("id", text(rule.id)).add("title", text(rule.title)).add("species", text_or_null(rule.species));
+    node.add("required_m2", number(rule.required_m2)).add("required_grown_m2", number(rule.required_grown_m2));
+    node.add("kind", text(rule_kind_id(rule.kind))).add("jurisdiction", text(rule.jurisdiction));
+    node.add("source", text(rule.source.citation)).add("confidence", text(confidence_id(rule.source.confidence)));
+    add_judgement(node, rule.judgement);
+    node.add("verdict_grown", text(verdict_id(rule.judgement_grown.verdict)));
+    return node;
+}
+
+json::Node space_node(const assess::SpaceResult& space)
+{
+    json::Node rules = json::Node::array();
+    for (const assess::RuleResult& rule : space.rules) {
+        rules.add(rule_node(rule));
+    }
+    json::Node node = json::Node::object();
+    node.add("floor_m2", number(space.floor_m2)).add("usable_floor_m2", number(space.usable_floor_m2));
+    node.add("required_floor_m2", number(space.required_floor_m2));
+    node.add("governing_rule", text_or_null(space.governing_rule));
+    add_judgement(node, space.judgement);
+    node.add("outgrown_in_years", number(space.outgrown_in_years)).add("rules", std::move(rules));
+    return node;
+}
+
+json::Node substrate_node(const std::vector<assess::SubstrateResult>& layers)
+{
+    json::Node list = json::Node::array();
+    for (const assess::SubstrateResult& layer : layers) {
+        json::Node node = json::Node::object();
+        node.add("id", text(layer.layer)).add("material", text(layer.material));
+        node.add("expanded_l", number(layer.expanded_l.likely)).add("dry_kg", number(layer.dry_kg.likely));
+        node.add("settled_l", number(layer.settled_l)).add("expanded_l_range", range(layer.expanded_l));
+        node.add("damp_kg_range", range(layer.damp_kg));
+        list.add(std::move(node));
+    }
+    return list;
+}
+
+json::Node mass_node(const assess::MassResult& mass)
+{
+    json::Node node = json::Node::object();
+    node.add("total_kg", number(mass.total_kg.likely)).add("total_kg_range", range(mass.total_kg));
+    node.add("shell_kg", number(mass.shell_kg)).add("substrate_kg", number(mass.substrate_kg.likely));
+    node.add("water_kg", number(mass.water_kg)).add("fittings_kg", number(mass.fittings_kg));
+    node.add("animals_kg", number(mass.animals_kg)).add("pressure_kpa", number(mass.pressure_kpa.likely));
+    return node;
+}
+
+json::Node zone_node(const assess::ZoneResult& zone, bool known)
+{
+    json::Node node = json::Node::object();
+    node.add("zone", text(zone_id(zone.zone))).add("measure", text(measure_id(zone.measure)));
+    node.add("instrument", text(words::instrument(zone.measure).toStdString()));
+    node.add("temperature_c", known ? range(zone.temperature_c) : json::Node());
+    node.add("target_c", bounds(zone.target_c));
+    add_judgement(node, known ? zone.judgement : Judgement());
+    node.add("species", text_or_null(zone.species)).add("limited_by", text_or_null(zone.limited_by));
+    return node;
+}
+
+json::Node heat_node(const std::vector<assess::HeatCase>& cases)
+{
+    json::Node list = json::Node::array();
+    for (const assess::HeatCase& heat : cases) {
+        json::Node zones = json::Node::array();
+        for (const assess::ZoneResult& zone : heat.zones) {
+            zones.add(zone_node(zone, heat.known));
+        }
+        json::Node node = json::Node::object();
+        node.add("case", text(heat.id)).add("power_w", heat.known ? number(heat.power_w) : json::Node());
+        node.add("loss_w", heat.known ? number(heat.loss_w) : json::Node()).add("zones", std::move(zones));
+        node.add("hottest_surface_c", heat.known ? range(heat.detail.hottest_surface_c) : json::Node());
+        list.add(std::move(node));
+    }
+    return list;
+}
+
+json::Node humidity_node(const std::vector<assess::HumidityCase>& cases)
+{
+    json::Node list = json::Node::array();
+    for (const assess::HumidityCase& humidity : cases) {
+        const bool known = humidity.relative_humidity.has_value();
+        json::Node node = json::Node::object();
+        node.add("case", text(humidity.id)).add("relative_humidity", range(humidity.relative_humidity));
+        node.add("target", bounds(humidity.target));
+        node.add("evaporation_l_per_day", known ? number(humidity.evaporation_l_per_day.likely) : json::Node());
+        node.add("misting_needed_l_per_day", likely(humidity.misting_needed_l_per_day));
+        add_judgement(node, humidity.judgement);
+        list.add(std::move(node));
+    }
+    return list;
+}
+
+json::Node uv_node(const assess::UvResult& uv)
+{
+    json::Node node = json::Node::object();
+    node.add("needed", json::Node::of(uv.needed)).add("uvi_at_basking", range(uv.uvi_at_basking));
+    node.add("ferguson_zone", uv.ferguson_zone > 0 ? integer(uv.ferguson_zone) : json::Node());
+    node.add("target_uvi", bounds(uv.target_uvi));
+    add_judgement(node, uv.judgement);
+    node.add("replace_after_hours", number(uv.replace_after_hours));
+    return node;
+}
+
+json::Node power_node(const assess::PowerResult& power)
+{
+    json::Node outlets = json::Node::object();
+    outlets.add("timed", integer(power.timed_outlets)).add("always_on", integer(power.always_on_outlets));
+    json::Node devices = json::Node::array();
+    for (const assess::DevicePower& device : power.devices) {
+        json::Node node = json::Node::object();
+        node.add("id", text(device.id)).add("connected_w", number(device.connected_w.likely));
+        node.add("daily_kwh_winter", range(device.daily_kwh_winter));
+        node.add("daily_kwh_summer", range(device.daily_kwh_summer));
+        node.add("hours_per_day", number(device.hours_per_day));
+        devices.add(std::move(node));
+    }
+    json::Node node = json::Node::object();
+    node.add("connected_w", number(power.connected_w.likely)).add("daily_kwh", number(power.daily_kwh.likely));
+    node.add("outlets", std::move(outlets)).add("daily_kwh_range", range(power.daily_kwh));
+    node.add("devices", std::move(devices));
+    return node;
+}
+
+json::Node water_node(const assess::WaterResult& water)
+{
+    json::Node node = json::Node::object();
+    node.add("daily_l", number(water.daily_l.likely));
+    node.add("conditioner_ml_per_day", likely(water.conditioner_ml_per_day));
+    node.add("bowl_l", number(water.bowl_l.likely));
+    return node;
+}
+
+json::Node photoperiod_node(const assess::PhotoperiodResult& photoperiod)
+{
+    json::Node node = json::Node::object();
+    node.add("hours", number(photoperiod.hours)).add("target_h", bounds(photoperiod.target_h));
+    add_judgement(node, photoperiod.judgement);
+    node.add("day_length_midsummer_h", number(photoperiod.day_length_midsummer_h));
+    node.add("day_length_midwinter_h", number(photoperiod.day_length_midwinter_h));
+    return node;
+}
+
+} // namespace
+
+json::Node enclosure_node(const assess::EnclosureResult& enclosure)
+{
+    json::Node node = json::Node::object();
+    node.add("id", text(enclosure.id)).add("name", text(enclosure.name));
+    add_judgement(node, enclosure.overall);
+    node.add("space", space_node(enclosure.space)).add("substrate", substrate_node(enclosure.substrate));
+    node.add("mass", mass_node(enclosure.mass)).add("heat", heat_node(enclosure.heat));
+    node.add("humidity", humidity_node(enclosure.humidity)).add("uv", uv_node(enclosure.uv));
+    node.add("power", power_node(enclosure.power)).add("water", water_node(enclosure.water));
+    node.add("photoperiod", photoperiod_node(enclosure.photoperiod));
+    return node;
+}
+
+} // namespace loam::report

@@ -1,0 +1,12 @@
+// The parts of the assessment's JSON. Internal to app/report.
+#pragma once
+
+#include "core/assess/assessment.hpp"
+#include "core/json/node.hpp"
+
+namespace loam::report {
+
+json::Node enclosure_node(const assess::EnclosureResult& enclosure);
+json::Node costs_node(const assess::Costs& costs);
+
+} // namespace loam::report

@@ -1,0 +1,122 @@
+#include <QCoreApplication>
+
+#include "app/report/lines.hpp"
+#include "app/report/text_parts.hpp"
+#include "app/words/verdicts.hpp"
+
+namespace loam::report {
+
+namespace {
+
+using words::Quantity;
+using words::Speaker;
+using words::Subject;
+
+QString say(const char* text)
+{
+    return QCoreApplication::translate("report", text);
+}
+
+QString fact(const QString& name, const QString& text)
+{
+    return wrapped(QStringLiteral("  ") + name.leftJustified(14), text);
+}
+
+QString space(const assess::SpaceResult& space, const Speaker& speaker)
+{
+    const words::Formatter& format = speaker.formatter();
+    QString text =
+        say("%1, of which %2 can be walked on")
+            .arg(format.value(space.floor_m2, Quantity::area), format.value(space.usable_floor_m2, Quantity::area));
+    if (space.required_floor_m2) {
+        text += say("; %1 asked for by “%2”")
+                    .arg(format.value(*space.required_floor_m2, Quantity::area), speaker.name_of(space.governing_rule));
+    }
+    return fact(say("Floor"), text + QStringLiteral(": ") + words::verdict(space.judgement, Subject::space)) +
+           (space.outgrown_in_years
+                ? fact({}, say("may be outgrown in %1").arg(format.value(*space.outgrown_in_years, Quantity::years)))
+                : QString());
+}
+
+QString temperatures(const assess::HeatCase& heat, const Speaker& speaker)
+{
+    const words::Formatter& format = speaker.formatter();
+    if (!heat.known) {
+        return fact(words::case_name(heat.id), say("the balance of heat did not close: not known"));
+    }
+    QString text = fact(words::case_name(heat.id), say("draws %1").arg(format.value(heat.power_w, Quantity::power)));
+    for (const assess::ZoneResult& zone : heat.zones) {
+        text += row(4, {{words::zone(zone.zone), 12},
+                        {format.range(zone.temperature_c, Quantity::temperature), 26},
+                        {format.target(zone.target_c, Quantity::temperature), 16},
+                        {words::verdict(zone.judgement, Subject::temperature)}});
+    }
+    return text;
+}
+
+QString humidities(const std::vector<assess::HumidityCase>& cases, const Speaker& speaker)
+{
+    const words::Formatter& format = speaker.formatter();
+    QString text;
+    for (const assess::HumidityCase& humidity : cases) {
+        text += row(4, {{words::case_name(humidity.id), 12},
+                        {format.range(humidity.relative_humidity, Quantity::fraction), 26},
+                        {format.target(humidity.target, Quantity::fraction), 16},
+                        {words::verdict(humidity.judgement, Subject::humidity)}});
+    }
+    return text;
+}
+
+QString uv(const assess::UvResult& uv, const Speaker& speaker)
+{
+    if (!uv.needed && !uv.uvi_at_basking) {
+        return {};
+    }
+    const words::Formatter& format = speaker.formatter();
+    return fact(say("UV index"),
+                say("%1; target %2: %3")
+                    .arg(format.range(uv.uvi_at_basking, Quantity::uv_index),
+                         format.target(uv.target_uvi, Quantity::uv_index), words::verdict(uv.judgement, Subject::uv)));
+}
+
+QString bed(const std::vector<assess::SubstrateResult>& layers, const Speaker& speaker)
+{
+    const words::Formatter& format = speaker.formatter();
+    QString text;
+    for (const assess::SubstrateResult& layer : layers) {
+        text += fact(text.isEmpty() ? say("Bed") : QString(),
+                     say("%1: fill in %2, %3 when damp")
+                         .arg(speaker.name_of(layer.material), format.range(layer.expanded_l, Quantity::volume),
+                              format.value(layer.damp_kg.likely, Quantity::mass)));
+    }
+    return text;
+}
+
+} // namespace
+
+QString text_enclosure(const assess::EnclosureResult& enclosure, const Speaker& speaker)
+{
+    const words::Formatter& format = speaker.formatter();
+    QString text =
+        heading(speaker.name_of(enclosure.id) + QStringLiteral(" — ") + words::verdict(enclosure.overall.verdict));
+    text += space(enclosure.space, speaker) + bed(enclosure.substrate, speaker);
+    text += fact(say("Weight"), format.range(enclosure.mass.total_kg, Quantity::mass));
+    text += uv(enclosure.uv, speaker);
+    text += fact(say("Electricity"), say("%1 connected, %2 a day")
+                                         .arg(format.value(enclosure.power.connected_w.likely, Quantity::power),
+                                              format.range(enclosure.power.daily_kwh, Quantity::energy)));
+    text += fact(say("Water"), say("%1 a day").arg(format.value(enclosure.water.daily_l.likely, Quantity::volume)));
+    if (!enclosure.heat.empty()) {
+        text += QLatin1Char('\n') + row(2, {{say("Temperatures")}});
+    }
+    for (const assess::HeatCase& heat : enclosure.heat) {
+        text += temperatures(heat, speaker);
+    }
+    if (!enclosure.humidity.empty()) {
+        text += QLatin1Char('\n') + row(2, {{say("Humidity near the ground")}});
+        text += humidities(enclosure.humidity, speaker);
+    }
+    return text;
+}
+
+} // namespace loam::report

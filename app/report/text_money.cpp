@@ -1,0 +1,109 @@
+#include <QCoreApplication>
+
+#include "app/report/lines.hpp"
+#include "app/report/text_parts.hpp"
+#include "app/report/text_report.hpp"
+#include "app/words/verdicts.hpp"
+
+namespace loam::report {
+
+namespace {
+
+using words::Quantity;
+using words::Speaker;
+
+QString say(const char* text)
+{
+    return QCoreApplication::translate("report", text);
+}
+
+QString sum(const QString& name, const QString& amount)
+{
+    return row(2, {{name, 36}, {amount}});
+}
+
+} // namespace
+
+QString text_electricity(const assess::Assessment& assessment, const Speaker& speaker)
+{
+    const words::Formatter& format = speaker.formatter();
+    if (assessment.circuits.empty() && assessment.strips.empty() && assessment.stands.empty()) {
+        return {};
+    }
+    QString text = heading(say("Loads"));
+    for (const assess::CircuitResult& circuit : assessment.circuits) {
+        text += row(
+            2,
+            {{speaker.name_of(circuit.id), 14},
+             {format.range(circuit.load_w, Quantity::power), 26},
+             {circuit.load_fraction ? format.value(circuit.load_fraction->likely, Quantity::fraction) : QString(), 16},
+             {words::verdict(circuit.judgement, words::Subject::load)}});
+    }
+    for (const assess::StripResult& strip : assessment.strips) {
+        text += row(2, {{speaker.name_of(strip.id), 14},
+                        {format.range(strip.load_w, Quantity::power), 26},
+                        {{}, 16},
+                        {words::verdict(strip.judgement, words::Subject::load)}});
+    }
+    for (const assess::StandResult& stand : assessment.stands) {
+        text +=
+            row(2, {{speaker.name_of(stand.id), 14},
+                    {format.range(stand.load_kg, Quantity::mass), 26},
+                    {stand.rated_kg ? say("of %1").arg(format.value(*stand.rated_kg, Quantity::mass)) : QString(), 16},
+                    {words::verdict(stand.judgement, words::Subject::load)}});
+    }
+    return text;
+}
+
+QString text_costs(const assess::Costs& costs, const Speaker& speaker)
+{
+    const words::Formatter& format = speaker.formatter();
+    QString text = heading(say("Costs"));
+    if (!costs.prices_match_currency) {
+        return text + wrapped(QStringLiteral("  "),
+                              say("The price list is in another currency than the plan, so nothing is costed."));
+    }
+    text += sum(say("To start"), format.money(costs.startup));
+    text += sum(say("To run, per year"), format.money(costs.running_per_year));
+    text += sum(say("  of that, electricity"),
+                costs.electricity_per_year ? format.money(*costs.electricity_per_year) : say("not known"));
+    for (const assess::HorizonYear& year : costs.horizon) {
+        text += sum(year.year == 0 ? say("Start") : say("Year %1, in all so far").arg(year.year),
+                    format.money(year.cumulative.typical));
+    }
+    if (costs.net_present_cost) {
+        text += sum(say("Net present cost"), format.money(*costs.net_present_cost));
+    }
+    if (costs.equivalent_annual_cost) {
+        text += sum(say("The same as a sum each year"), format.money(*costs.equivalent_annual_cost));
+    }
+    if (costs.price_illustrative) {
+        text += wrapped(QStringLiteral("  "), say("The prices are invented examples. Put your own in their place."));
+    }
+    return text;
+}
+
+QString text_shopping(const std::vector<assess::ShoppingLine>& lines, const Speaker& speaker)
+{
+    const words::Formatter& format = speaker.formatter();
+    QString text = heading(say("To buy"));
+    if (lines.empty()) {
+        return text + row(2, {{say("Nothing.")}});
+    }
+    const catalog::Category* category = nullptr;
+    for (const assess::ShoppingLine& line : lines) {
+        if (category == nullptr || *category != line.category) {
+            text += row(2, {{words::category(line.category)}});
+            category = &line.category;
+        }
+        const QString name = line.item_name.empty() ? speaker.need(line.need) : QString::fromStdString(line.item_name);
+        const QString pack = QString::fromStdString(line.pack);
+        text +=
+            row(4, {{line.item.empty() ? QStringLiteral("?") : format.count(line.packs), 3, true},
+                    {pack.isEmpty() || pack == QStringLiteral("one") ? name : name + QStringLiteral(", ") + pack, 45},
+                    {line.line_total ? format.money_span(*line.line_total) : say("no price"), 22, true}});
+    }
+    return text;
+}
+
+} // namespace loam::report

@@ -1,0 +1,15 @@
+// The chapters of the text report. Internal to app/report.
+#pragma once
+
+#include <QString>
+
+#include "app/words/speaker.hpp"
+#include "core/assess/assessment.hpp"
+
+namespace loam::report {
+
+QString text_enclosure(const assess::EnclosureResult& enclosure, const words::Speaker& speaker);
+QString text_electricity(const assess::Assessment& assessment, const words::Speaker& speaker);
+QString text_costs(const assess::Costs& costs, const words::Speaker& speaker);
+
+} // namespace loam::report
