@@ -96,6 +96,17 @@ TEST_CASE("A lamp without a table leaves the whole floor in doubt")
     CHECK(dark_share({unmeasured}, {}, floor_patch, 0.1, {}, 0.3) == FloorShare{0.0, 1.0});
 }
 
+TEST_CASE("A spot whose range straddles the limit is neither surely dark nor surely lit")
+{
+    UvLamp lamp = lamp_at(0.3);
+    lamp.reading_factor = {0.6, 1.0, 1.4};
+    const double uvi = uvi_at({lamp}, {}, {0.3, 0.3, 0.1})->likely;
+    const Patch spot = {0.295, 0.295, 0.01, 0.01};
+    CHECK(dark_share({lamp}, {}, spot, 0.1, {}, uvi) == FloorShare{0.0, 1.0});
+    CHECK(dark_share({lamp}, {}, spot, 0.1, {}, 0.5 * uvi) == FloorShare{0.0, 0.0});
+    CHECK(dark_share({lamp}, {}, spot, 0.1, {}, 1.5 * uvi) == FloorShare{1.0, 1.0});
+}
+
 TEST_CASE("The surely lit floor is the disc that the law of the lamp gives")
 {
     // Without a beam's falloff (nearly 180 degrees) and error, 0.16 / d^2 >= 0.32 within d = 0.7071 m of the face;

@@ -110,6 +110,7 @@ TEST_CASE("The distance of an index is where the table reads it")
     CHECK_FALSE(distance_of_uvi(table, 4.1));
     CHECK_FALSE(distance_of_uvi(table, 0.6));
     CHECK_FALSE(distance_of_uvi({{0.2, 1.0}, {0.4, 2.0}}, 1.5)); // a table that rises is doubtful
+    CHECK_FALSE(distance_of_uvi({{0.2, 4.0}, {0.3, 1.0}, {0.4, 2.0}}, 3.0));
 }
 
 TEST_CASE("At half its beam a point lamp gives half of what it gives straight on at the same distance")
@@ -153,6 +154,14 @@ TEST_CASE("Along a tube the light has the shape of a diffuse line")
             CHECK(likely(uvi_from(lamp, {}, point)) == Approx(*uvi_below(lamp.table, below_m) * shape).epsilon(1e-6));
         }
     }
+}
+
+TEST_CASE("Across a tube the distance is that from its axis, and the beam falls off")
+{
+    UvLamp lamp = tube();
+    lamp.beam_deg = exactly(120.0); // Lambert: the cosine
+    const Point aside = {lamp.at.x_m, lamp.at.y_m + 0.18, lamp.at.z_m - 0.24};
+    CHECK(likely(uvi_from(lamp, {}, aside)) == Approx(7.615 * 0.8)); // 0.18, 0.24, 0.30 is a right triangle
 }
 
 TEST_CASE("UV is the same on either side of a lamp and falls away from it")

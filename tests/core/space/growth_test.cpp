@@ -41,6 +41,26 @@ TEST_CASE("A path crosses from one span of ages into the next")
     CHECK(*later->fast_m == Approx(0.090 * std::pow(1.067, 2) * std::pow(1.034, 2)));
 }
 
+TEST_CASE("Past the last span its fast rate stays the bound and the slow path rests")
+{
+    const auto later = length_after(box_turtle(0.080, 18.0), 5.0);
+    REQUIRE(later);
+    CHECK(*later->fast_m == Approx(0.080 * std::pow(1.034, 5)));
+    CHECK(later->fast_from_rates);
+    CHECK(later->slow_m == Approx(0.080 * std::pow(1.023, 2)));
+}
+
+TEST_CASE("Between two spans of ages nothing is known but the adult length")
+{
+    GrowingGroup group = box_turtle(0.080, 9.0);
+    group.rates = {{8.0, 10.0, 0.05, 0.07}, {14.0, 20.0, 0.02, 0.03}};
+    CHECK(length_after(group, 1.0)->fast_from_rates);
+    CHECK(*length_after(group, 1.0)->fast_m == Approx(0.080 * 1.07));
+    CHECK_FALSE(length_after(group, 2.0)->fast_from_rates);
+    CHECK(*length_after(group, 2.0)->fast_m == Approx(0.150));
+    CHECK(length_after(group, 6.0)->slow_m == Approx(0.080 * 1.05 * 1.02));
+}
+
 TEST_CASE("The slow path stops at the lower adult length and the fast one at the upper")
 {
     const auto later = length_after(box_turtle(0.110, 8.0), 30.0);

@@ -25,6 +25,14 @@ TEST_CASE("A box meets the same demand whichever way it is turned")
     CHECK_FALSE(meets({0.85, 0.85, 0.5, 0.7225}, demand)); // area enough, long side not
 }
 
+TEST_CASE("A rule that names its longer side second asks for the same box")
+{
+    // Barnard 1996, terrestrial lizards: 2 by 3 total lengths (textbook table, confirmed).
+    CHECK(meets({0.75, 0.5, 0.5, 0.375}, asking(0.375, 0.5, 0.75)));
+    CHECK_FALSE(meets({0.70, 0.6, 0.5, 0.42}, asking(0.375, 0.5, 0.75)));
+    CHECK(*length_needed_m({0.6, 0.5, 0.5, 0.3}, asking(0.375, 0.5, 0.75)) == Approx(0.75));
+}
+
 TEST_CASE("Each respect in which a box falls short is named with what it has and needs")
 {
     Demand demand = asking(0.72, 1.2, 0.6);

@@ -91,6 +91,26 @@ TEST_CASE("A turned part in a sloped bed is integrated exactly")
     CHECK(litres(table, {slope}, {post}) == Approx(72.0 - 0.2 * 0.1 * depth_m * 1000.0).epsilon(1e-12));
 }
 
+TEST_CASE("A turned part that the surface meets halfway is integrated exactly")
+{
+    // A square on its corner, half diagonal h; its underside is level with the surface at its centre, which rises by k
+    // to its right. By hand: integral of 2 (h - u) k u du from 0 to h = k h^3 / 3.
+    Layer slope = level(0.0);
+    slope.depth_right_m = 0.24;
+    const double h_m = 0.2 / std::sqrt(2.0);
+    const SunkPart part = {0.5, 0.2, 0.2, 0.2, 45.0, 0.12, 1.0};
+    CHECK(litres(table, {slope}, {part}) == Approx(86.4 - 1000.0 * 0.2 * h_m * h_m * h_m / 3.0).epsilon(1e-12));
+}
+
+TEST_CASE("A turned part that reaches through a wall is cut there exactly")
+{
+    // On its corner, centre 5 cm inside the front wall: a triangle of height h - 0.05 m and twice that wide is outside.
+    const double h_m = 0.2 / std::sqrt(2.0);
+    const double inside_m2 = 0.04 - (h_m - 0.05) * (h_m - 0.05);
+    CHECK(litres(table, {level(0.10)}, {{0.5, -0.05, 0.2, 0.2, 45.0, 0.05, 0.10}}) ==
+          Approx(72.0 - 50.0 * inside_m2).epsilon(1e-12));
+}
+
 TEST_CASE("Each layer loses its own part of what is sunk through both")
 {
     const auto amounts = bed_amounts(table, {level(0.04), level(0.06)}, {{0.5, 0.2, 0.3, 0.2, 0.0, 0.02, 0.10}});
