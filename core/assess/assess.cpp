@@ -1,0 +1,80 @@
+#include "core/assess/assess.hpp"
+
+#include "core/assess/compose.hpp"
+
+namespace loam::assess {
+
+namespace {
+
+// The climate of every enclosure, from the workspace where nothing it depends on has changed. False only where `stop`
+// was requested.
+bool solve_climates(const Context& context, Workspace::Store& store, std::stop_token stop, std::vector<Part>& parts)
+{
+    for (Part& part : parts) {
+        Workspace::Store::Kept& kept = store.of(part.housed.enclosure.id);
+        ClimateKey key = climate_key(context, part.housed);
+        if (kept.climate_key != key) {
+            auto solved = assess_climate(context, part.housed, kept.starts, stop);
+            if (!solved) {
+                return false;
+            }
+            kept.climate = std::move(*solved);
+            kept.climate_key = std::move(key);
+        }
+        part.climate = &kept.climate;
+    }
+    return true;
+}
+
+bool all_kept(const Context& context, Workspace::Store& store, const std::vector<Part>& parts)
+{
+    for (const Part& part : parts) {
+        if (store.of(part.housed.enclosure.id).climate_key != climate_key(context, part.housed)) {
+            return false;
+        }
+    }
+    return true;
+}
+
+} // namespace
+
+std::optional<Assessment> assess(const plan::Plan& plan, const catalog::Catalog& catalog,
+                                 std::chrono::year_month_day today, Workspace& workspace, std::stop_token stop,
+                                 const OnStage& on_stage)
+{
+    const Context context{plan, catalog, today};
+    Workspace::Store& store = workspace.store();
+    store.use(catalog);
+    store.forget_others(plan);
+    store.kept.reserve(plan.enclosures.size()); // the parts point into it
+    std::vector<Part> parts;
+    for (std::size_t i = 0; i < plan.enclosures.size(); ++i) {
+        const Housed housed{plan.enclosures[i], i};
+        Workspace::Store::Kept& kept = store.of(housed.enclosure.id);
+        InstantKey key = instant_key(context, housed);
+        if (kept.instant_key != key) {
+            kept.instant = assess_instant(context, housed);
+            kept.instant_key = std::move(key);
+        }
+        parts.push_back({housed, &kept.instant, nullptr});
+        if (stop.stop_requested()) {
+            return std::nullopt;
+        }
+    }
+    if (on_stage && !all_kept(context, store, parts)) {
+        on_stage(compose(context, parts));
+    }
+    if (!solve_climates(context, store, stop, parts)) {
+        return std::nullopt;
+    }
+    Assessment assessment = compose(context, parts);
+    if (stop.stop_requested()) {
+        return std::nullopt;
+    }
+    if (on_stage) {
+        on_stage(assessment);
+    }
+    return assessment;
+}
+
+} // namespace loam::assess

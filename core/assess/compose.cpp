@@ -1,0 +1,155 @@
+#include "core/assess/compose.hpp"
+
+#include "core/assess/cautions.hpp"
+#include "core/assess/costs.hpp"
+#include "core/assess/needs.hpp"
+#include "core/assess/shopping.hpp"
+
+namespace loam::assess {
+
+namespace {
+
+EnclosureResult result_of(const Part& part, const Supplies& supplies)
+{
+    EnclosureResult result;
+    result.id = part.housed.enclosure.id;
+    result.name = part.housed.enclosure.name;
+    result.space = part.instant->space.result;
+    result.substrate = part.instant->substrate.results;
+    result.mass = part.instant->mass.result;
+    result.uv = part.instant->uv.result;
+    result.photoperiod = part.instant->photoperiod.result;
+    result.power = supplies.power.result;
+    result.water = supplies.water.result;
+    if (part.climate != nullptr) {
+        result.heat = part.climate->heat;
+        result.humidity = part.climate->humidity;
+    }
+    return result;
+}
+
+void append_notes(Notes& notes, const Part& part, const Supplies& supplies)
+{
+    append(notes, part.instant->space.notes);
+    append(notes, part.instant->substrate.notes);
+    append(notes, part.instant->mass.notes);
+    append(notes, part.instant->uv.notes);
+    append(notes, part.instant->photoperiod.notes);
+    append(notes, part.instant->other);
+    append(notes, supplies.power.notes);
+    append(notes, supplies.water.notes);
+    if (part.climate != nullptr) {
+        append(notes, part.climate->notes);
+    }
+}
+
+void add_shared_loads(const Context& context, const std::vector<Part>& parts, const std::vector<Supplies>& supplies,
+                      Assessment& assessment, Notes& notes)
+{
+    std::vector<MassStage> masses;
+    std::vector<power::Device> devices;
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        masses.push_back(parts[i].instant->mass);
+        devices.insert(devices.end(), supplies[i].power.devices.begin(), supplies[i].power.devices.end());
+    }
+    StandStage stands = assess_stands(context, masses);
+    CircuitStage circuits = assess_circuits(context, devices);
+    assessment.stands = std::move(stands.results);
+    assessment.circuits = std::move(circuits.circuits);
+    assessment.strips = std::move(circuits.strips);
+    append(notes, std::move(stands.notes));
+    append(notes, std::move(circuits.notes));
+}
+
+void add_money(const Context& context, const std::vector<Part>& parts, const std::vector<Supplies>& supplies,
+               Assessment& assessment, Notes& notes)
+{
+    const std::vector<buying::Need> needs = all_needs(context, parts, supplies);
+    const Currency currency = currency_of(context.plan);
+    const buying::Order order =
+        buying::order({{needs, owned_of(context.plan)}}, offers_of(context.catalog.prices, currency), currency,
+                      buying::Aim::cheapest, level_of(context.plan));
+    std::vector<RunningInputs> running;
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        running.push_back({parts[i].housed, &supplies[i].power, &supplies[i].water});
+    }
+    CostStage costs = assess_costs(context, needs, order, running);
+    assessment.shopping = shopping_lines(order, context.catalog.prices);
+    assessment.costs = std::move(costs.costs);
+    append(notes, std::move(costs.notes));
+}
+
+Judgement overall_of(const std::string& enclosure, const std::vector<Finding>& findings)
+{
+    Judgement overall{Verdict::fits, Direction::none};
+    for (const Finding& finding : findings) {
+        if (finding.enclosure == enclosure) {
+            overall = worse(overall, {finding.verdict, finding.direction});
+        }
+    }
+    return overall;
+}
+
+} // namespace
+
+Supplies supplies_of(const Context& context, const Part& part)
+{
+    static const std::vector<HeatCase> none;
+    std::optional<Range> evaporation;
+    if (part.climate != nullptr) {
+        for (const HeatCase& heat : part.climate->heat) {
+            if (heat.known && heat.id == "winter-day") { // the driest air draws most from a bowl
+                evaporation = heat.detail.evaporation_l_per_day;
+            }
+        }
+    }
+    return {assess_power(context, part.housed, part.climate != nullptr ? part.climate->heat : none),
+            assess_water(context, part.housed, evaporation)};
+}
+
+std::vector<buying::Need> all_needs(const Context& context, const std::vector<Part>& parts,
+                                    const std::vector<Supplies>& supplies)
+{
+    std::vector<buying::Need> needs;
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        const EnclosureNeeds known{parts[i].instant->substrate.results, supplies[i].water};
+        for (buying::Need& one : enclosure_needs(context, parts[i].housed, known)) {
+            needs.push_back(std::move(one));
+        }
+    }
+    for (buying::Need& one : site_needs(context)) {
+        needs.push_back(std::move(one));
+    }
+    return needs;
+}
+
+Assessment compose(const Context& context, const std::vector<Part>& parts)
+{
+    Assessment assessment;
+    assessment.plan_title = context.plan.title;
+    assessment.date = context.today;
+    assessment.complete = true;
+    Notes notes;
+    std::vector<Supplies> supplies;
+    std::vector<std::string> order{""};
+    for (const Part& part : parts) {
+        supplies.push_back(supplies_of(context, part));
+        append_notes(notes, part, supplies.back());
+        assessment.enclosures.push_back(result_of(part, supplies.back()));
+        assessment.complete = assessment.complete && part.climate != nullptr;
+        order.push_back(part.housed.enclosure.id);
+    }
+    append(notes, judge_sun(context));
+    append(notes, site_cautions(context));
+    add_shared_loads(context, parts, supplies, assessment, notes);
+    add_money(context, parts, supplies, assessment, notes);
+    sort(notes.findings, order);
+    assessment.assumed = std::move(notes.assumed);
+    assessment.findings = std::move(notes.findings);
+    for (EnclosureResult& enclosure : assessment.enclosures) {
+        enclosure.overall = overall_of(enclosure.id, assessment.findings);
+    }
+    return assessment;
+}
+
+} // namespace loam::assess

@@ -1,0 +1,102 @@
+#include <algorithm>
+#include <charconv>
+
+#include "core/assess/costs.hpp"
+
+namespace loam::assess {
+
+namespace {
+
+constexpr Judgement unknown{Verdict::not_known, Direction::none};
+
+// "YYYY-MM-DD"; nullopt for anything else.
+std::optional<std::chrono::year_month_day> date_of(std::string_view text)
+{
+    const auto number = [&](std::size_t from, std::size_t length) {
+        int value = -1;
+        if (text.size() == 10) {
+            std::from_chars(text.data() + from, text.data() + from + length, value);
+        }
+        return value;
+    };
+    const std::chrono::year_month_day date{std::chrono::year{number(0, 4)},
+                                           std::chrono::month{static_cast<unsigned>(std::max(0, number(5, 2)))},
+                                           std::chrono::day{static_cast<unsigned>(std::max(0, number(8, 2)))}};
+    return date.ok() ? std::optional(date) : std::nullopt;
+}
+
+double months_between(std::chrono::year_month_day from, std::chrono::year_month_day to)
+{
+    return std::chrono::duration<double, std::chrono::months::period>(std::chrono::sys_days{to} -
+                                                                      std::chrono::sys_days{from})
+        .count();
+}
+
+std::string joined(const std::vector<std::string>& names)
+{
+    std::string text;
+    for (const std::string& name : names) {
+        text += (text.empty() ? "" : ", ") + name;
+    }
+    return text;
+}
+
+void judge_list(const Context& context, Notes& notes)
+{
+    const catalog::PriceList& prices = context.catalog.prices;
+    if (prices.illustrative) {
+        report(notes, "money.prices-illustrative", {Verdict::fits, Direction::none}, {"/budget", ""},
+               because("rule.price-list", {}, {{"date", prices.date}}));
+    }
+    const auto date = date_of(prices.date);
+    constexpr double old_months = 12.0;
+    if (date && months_between(*date, context.today) > old_months) {
+        report(notes, "money.prices-old", {Verdict::tight, Direction::none}, {"/budget", ""},
+               because("rule.price-age", {{"age_months", months_between(*date, context.today), "mo"}},
+                       {{"date", prices.date}}));
+    }
+}
+
+void judge_owned(const Context& context, Notes& notes)
+{
+    const auto& items = context.catalog.prices.items;
+    for (const plan::OwnedItem& owned : context.plan.owned) {
+        const bool listed =
+            std::any_of(items.begin(), items.end(), [&](const catalog::Item& item) { return item.id == owned.item; });
+        if (!listed) {
+            report(notes, "money.owned-not-in-list", unknown, {owned.id, ""},
+                   because("rule.price-list", {{"quantity", owned.quantity, "1"}}, {{"item", owned.item}}));
+        }
+    }
+}
+
+} // namespace
+
+Notes judge_money(const Context& context, const Costs& costs, double kwh_per_year)
+{
+    Notes notes;
+    if (!costs.prices_match_currency) {
+        report(notes, "money.currency-mismatch", unknown, {"/currency", ""},
+               because("rule.price-list", {},
+                       {{"plan_currency", costs.currency.code}, {"list_currency", context.catalog.prices.currency}}))
+            .remedy = remedy("remedy.other-price-list", {}, {{"currency", costs.currency.code}});
+    } else if (!costs.unpriced.empty()) {
+        const std::string needs = joined(costs.unpriced);
+        report(notes, "money.unpriced", unknown, {"/budget", ""},
+               because("rule.price-list", {{"count", static_cast<double>(costs.unpriced.size()), "1"}},
+                       {{"needs", needs}}))
+            .remedy = remedy("remedy.add-prices", {}, {{"needs", needs}});
+    }
+    if (!context.plan.site.electricity_price_per_kwh && kwh_per_year > 0.0) {
+        const std::string pointer = "/site/electricity_price_per_kwh";
+        assume(notes, {pointer, costs.currency.code + "/kWh", std::nullopt, {}});
+        report(notes, "money.no-tariff", unknown, {pointer, ""},
+               because("rule.stated-by-keeper", {{"kwh_per_year", kwh_per_year, "kWh"}}, {}))
+            .remedy = state(pointer);
+    }
+    judge_list(context, notes);
+    judge_owned(context, notes);
+    return notes;
+}
+
+} // namespace loam::assess

@@ -1,0 +1,105 @@
+#include <algorithm>
+
+#include "core/assess/costs.hpp"
+
+namespace loam::assess {
+
+namespace {
+
+double hours_of(const std::vector<RunningInputs>& enclosures, const std::string& device)
+{
+    for (const RunningInputs& one : enclosures) {
+        for (const DevicePower& power : one.power->result.devices) {
+            if (power.id == device) {
+                return power.hours_per_day;
+            }
+        }
+    }
+    return 24.0;
+}
+
+std::optional<Range> range_of(const std::optional<catalog::Spread>& spread)
+{
+    return spread ? std::optional(spread->range()) : std::nullopt;
+}
+
+const catalog::Item* item_of(const catalog::PriceList& prices, const std::string& id)
+{
+    for (const catalog::Item& item : prices.items) {
+        if (item.id == id) {
+            return &item;
+        }
+    }
+    return nullptr;
+}
+
+double age_of(const plan::Plan& plan, const std::string& item)
+{
+    for (const plan::OwnedItem& owned : plan.owned) {
+        if (owned.item == item) {
+            return owned.age_months.value_or(0.0);
+        }
+    }
+    return 0.0;
+}
+
+// A lamp burnt for some hours already has that much less to go.
+double burnt_months(const std::vector<RunningInputs>& enclosures, const std::string& device, double hours_per_day)
+{
+    for (const RunningInputs& one : enclosures) {
+        for (const plan::Device& known : one.housed.enclosure.equipment) {
+            if (known.id == device && known.age_hours && hours_per_day > 0.0) {
+                return *known.age_hours / hours_per_day / cost::days_per_year * cost::months_per_year;
+            }
+        }
+    }
+    return 0.0;
+}
+
+const catalog::Material* bed_of(const Context& context, const buying::Need& need)
+{
+    constexpr std::string_view stem = "substrate.";
+    return need.kind.rfind(stem, 0) == 0 ? context.catalog.find_material(need.kind.substr(stem.size())) : nullptr;
+}
+
+} // namespace
+
+// What is worn out is bought again as it would be bought alone: whole packs for that one need.
+std::vector<cost::Renewal> renewals(const Context& context, const std::vector<buying::Need>& needs,
+                                    const std::vector<RunningInputs>& enclosures)
+{
+    std::vector<cost::Renewal> all;
+    const Currency currency = currency_of(context.plan);
+    const auto offers = offers_of(context.catalog.prices, currency);
+    for (const buying::Need& need : needs) {
+        if (need.why == "need.spare-lamp") {
+            continue; // it waits for the first change, and is renewed with it
+        }
+        const catalog::Material* bed = bed_of(context, need);
+        const buying::Order alone =
+            buying::order({{{need}, {}}}, offers, currency, buying::Aim::cheapest, level_of(context.plan));
+        if (alone.lines.empty() || !alone.lines.front().total || alone.lines.front().bought.empty()) {
+            continue; // its price is not known: listed as unpriced
+        }
+        const catalog::Item* item = item_of(context.catalog.prices, alone.lines.front().bought.front().item);
+        const double hours = hours_of(enclosures, need.where);
+        const auto life = bed != nullptr
+                              ? range_of(bed->replace_months)
+                              : cost::life_months(range_of(item->life_hours), hours, range_of(item->life_months));
+        const bool durable = need.unit == "each" || bed != nullptr || need.unit == "m2";
+        if (!life || !durable || need.kind.rfind("food.", 0) == 0) {
+            continue;
+        }
+        all.push_back(
+            {.kind = bed != nullptr ? cost::Kind::substrate : cost::Kind::replacement,
+             .item = item->id,
+             .name = item->name,
+             .where = need.where,
+             .price = *alone.lines.front().total,
+             .life_months = *life,
+             .age_months = std::max(age_of(context.plan, item->id), burnt_months(enclosures, need.where, hours))});
+    }
+    return all;
+}
+
+} // namespace loam::assess

@@ -1,0 +1,129 @@
+#include <algorithm>
+
+#include "core/assess/costs.hpp"
+
+namespace loam::assess {
+
+namespace {
+
+// Consumption of one kind of good, priced by the list's best pack. Nothing where the list has none: the need itself
+// says so in the shopping list.
+void add_consumption(const Context& context, std::vector<cost::Consumption>& all, cost::Kind kind,
+                     const std::string& serves, const Range& per_year)
+{
+    if (per_year.high <= 0.0) {
+        return;
+    }
+    const auto price = cheapest_by_unit(context.catalog.prices, serves);
+    if (!price) {
+        return;
+    }
+    all.push_back({.kind = kind,
+                   .item = price->item->id,
+                   .name = price->item->name,
+                   .per_year = per_year,
+                   .price_per = price->pack->amount.likely,
+                   .price_low = price->pack->low,
+                   .price_typical = price->pack->typical,
+                   .price_high = price->pack->high});
+}
+
+Range times(const Range& range, double factor)
+{
+    return {range.low * factor, range.likely * factor, range.high * factor};
+}
+
+void add_electricity(const Context& context, const std::vector<RunningInputs>& enclosures,
+                     std::vector<cost::Consumption>& all)
+{
+    const auto& tariff = context.plan.site.electricity_price_per_kwh;
+    if (!tariff) {
+        return; // a finding, never a made-up tariff
+    }
+    Range kwh;
+    for (const RunningInputs& one : enclosures) {
+        kwh = {kwh.low + one.power->kwh_per_year.low, kwh.likely + one.power->kwh_per_year.likely,
+               kwh.high + one.power->kwh_per_year.high};
+    }
+    all.push_back({.kind = cost::Kind::electricity,
+                   .item = "electricity",
+                   .name = "electricity",
+                   .per_year = kwh,
+                   .price_per = 1.0,
+                   .price_low = *tariff,
+                   .price_typical = *tariff,
+                   .price_high = *tariff});
+}
+
+void add_animals(const Context& context, const Housed& housed, std::vector<cost::Consumption>& all)
+{
+    const auto calcium = spread_of(context.catalog, "care.calcium_g_per_month");
+    const auto visits = spread_of(context.catalog, "health.vet_visits_per_year");
+    for (const plan::Animal& animal : housed.enclosure.animals) {
+        const catalog::Species* species = context.catalog.find_species(animal.species);
+        if (species == nullptr) {
+            continue;
+        }
+        const auto count = static_cast<double>(animal.count);
+        if (const auto& monthly = species->diet.monthly_cost_units; monthly && monthly->max) {
+            const double min = monthly->min.value_or(*monthly->max);
+            add_consumption(context, all, cost::Kind::food, species->diet.food_item,
+                            times({min, (min + *monthly->max) / 2.0, *monthly->max}, 12.0 * count));
+        }
+        if (calcium && species->group != catalog::Group::snake) {
+            add_consumption(context, all, cost::Kind::food, "care.calcium", times(*calcium, 12.0 * count));
+        }
+        if (visits) {
+            add_consumption(context, all, cost::Kind::health, "health.vet-visit", times(*visits, count));
+        }
+    }
+}
+
+} // namespace
+
+std::optional<UnitPrice> cheapest_by_unit(const catalog::PriceList& prices, const std::string& kind)
+{
+    std::optional<UnitPrice> best;
+    double best_price = 0.0;
+    for (const catalog::Item& item : prices.items) {
+        for (const catalog::Pack& pack : item.packs) {
+            const bool usable = item.serves == kind && pack.in_stock && pack.amount.likely > 0.0;
+            const double price = usable ? pack.typical.value() / pack.amount.likely : 0.0;
+            if (usable && (!best || price < best_price)) {
+                best = UnitPrice{&item, &pack};
+                best_price = price;
+            }
+        }
+    }
+    return best;
+}
+
+std::vector<cost::Consumption> consumptions(const Context& context, const std::vector<RunningInputs>& enclosures)
+{
+    std::vector<cost::Consumption> all;
+    add_electricity(context, enclosures, all);
+    if (!prices_match(context.plan, context.catalog)) {
+        return all; // the tariff is in the plan's currency, the list is not
+    }
+    bool animals = false;
+    for (const RunningInputs& one : enclosures) {
+        if (one.water->result.conditioner_ml_per_day) {
+            add_consumption(context, all, cost::Kind::water, "water.conditioner",
+                            times(*one.water->result.conditioner_ml_per_day, 365.0));
+        }
+        add_animals(context, one.housed, all);
+        animals = animals || animal_count(one.housed.enclosure) > 0;
+    }
+    if (const auto litres = spread_of(context.catalog, "hygiene.disinfectant_l_per_year"); litres && animals) {
+        add_consumption(context, all, cost::Kind::other, "hygiene.disinfectant", *litres);
+    }
+    if (const auto gloves = spread_of(context.catalog, "hygiene.gloves_per_year"); gloves && animals) {
+        add_consumption(context, all, cost::Kind::other, "hygiene.gloves", *gloves);
+    }
+    if (animals) {
+        add_consumption(context, all, cost::Kind::health, "health.sick-reserve", exactly(1.0));
+    }
+    return all;
+}
+
+} // namespace loam::assess

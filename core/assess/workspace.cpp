@@ -1,0 +1,68 @@
+#include <algorithm>
+
+#include "core/assess/stages.hpp"
+
+namespace loam::assess {
+
+Workspace::Workspace() : store_(std::make_unique<Store>()) {}
+Workspace::~Workspace() = default;
+Workspace::Workspace(Workspace&&) noexcept = default;
+Workspace& Workspace::operator=(Workspace&&) noexcept = default;
+
+void Workspace::Store::use(const catalog::Catalog& catalog)
+{
+    const bool same = guidance.species == catalog.species && guidance.rules == catalog.rules &&
+                      guidance.materials == catalog.materials && guidance.devices == catalog.devices &&
+                      guidance.assumptions == catalog.assumptions;
+    if (same) {
+        return;
+    }
+    kept.clear();
+    guidance = catalog;
+    guidance.prices = {};
+}
+
+Workspace::Store::Kept& Workspace::Store::of(const std::string& enclosure)
+{
+    const auto found =
+        std::find_if(kept.begin(), kept.end(), [&](const Kept& one) { return one.enclosure == enclosure; });
+    if (found != kept.end()) {
+        return *found;
+    }
+    kept.emplace_back();
+    kept.back().enclosure = enclosure;
+    return kept.back();
+}
+
+void Workspace::Store::forget_others(const plan::Plan& plan)
+{
+    const auto is_gone = [&](const Kept& one) {
+        return std::none_of(plan.enclosures.begin(), plan.enclosures.end(),
+                            [&](const plan::Enclosure& enclosure) { return enclosure.id == one.enclosure; });
+    };
+    kept.erase(std::remove_if(kept.begin(), kept.end(), is_gone), kept.end());
+}
+
+ClimateKey climate_key(const Context& context, const Housed& housed)
+{
+    ClimateKey key{housed.enclosure, housed.index, context.plan.site.room};
+    key.enclosure.name.clear();
+    key.enclosure.readings.clear();
+    key.enclosure.photoperiod.reset();
+    key.room.sun_reaches.reset();
+    key.room.power_cut.reset();
+    for (plan::Device& device : key.enclosure.equipment) {
+        device.strip.reset();
+    }
+    return key;
+}
+
+InstantKey instant_key(const Context& context, const Housed& housed)
+{
+    InstantKey key{housed.enclosure, housed.index, context.plan.jurisdiction, context.plan.site.latitude_deg};
+    key.enclosure.name.clear();
+    key.enclosure.readings.clear();
+    return key;
+}
+
+} // namespace loam::assess
