@@ -1,6 +1,7 @@
 // The covering problem behind a choice of packs, in whole numbers: min sum price_i x_i with sum yield_i x_i >= demand.
 #pragma once
 
+#include <cassert>
 #include <cstddef>
 #include <cstdint>
 #include <optional>
@@ -27,6 +28,7 @@ std::size_t best_value(const std::vector<CoverPack>& packs);
 
 inline std::int64_t divided_up(std::int64_t amount, std::int64_t by)
 {
+    assert(by > 0);
     return amount <= 0 ? 0 : (amount - 1) / by + 1;
 }
 

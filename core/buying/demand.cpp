@@ -72,6 +72,7 @@ std::int64_t quantity_owned(const std::vector<Owned>& owned, const std::string& 
 void take_off_owned(std::vector<Demand>& demands, const std::vector<Owned>& owned, const std::vector<ItemOffer>& offers)
 {
     std::vector<Demand*> choosiest_first;
+    choosiest_first.reserve(demands.size());
     for (Demand& demand : demands) {
         choosiest_first.push_back(&demand);
     }

@@ -111,6 +111,7 @@ bool overflowed(const MoneyRange& range)
 void buy(Line& line, const Demand& demand, const std::vector<Available>& packs, const Currency& currency, Level level)
 {
     std::vector<PackCandidate> candidates;
+    candidates.reserve(packs.size());
     for (const Available& one : packs) {
         candidates.push_back({one.pack->amount, price_at(*one.pack->price, level)});
     }

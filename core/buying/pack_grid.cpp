@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cassert>
 #include <limits>
 #include <numeric>
 
@@ -111,6 +112,7 @@ void solve(const Covering& in_steps, Aim aim, Counts& counts)
 std::optional<Counts> choose_on_grid(const Covering& covering, Aim aim)
 {
     const std::int64_t measure = common_measure(covering.packs);
+    assert(measure > 0);
     Covering in_steps = covering;
     in_steps.demand = divided_up(covering.demand, measure);
     for (CoverPack& pack : in_steps.packs) {

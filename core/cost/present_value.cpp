@@ -1,6 +1,7 @@
 #include "core/cost/present_value.hpp"
 
 #include <cmath>
+#include <numeric>
 
 namespace loam::cost {
 
@@ -10,10 +11,8 @@ std::optional<double> present_value(double rate, const std::vector<double>& paym
         return std::nullopt;
     }
     // Horner's scheme from the last payment back: one division a year, no powers.
-    double value = 0.0;
-    for (auto payment = payments.rbegin(); payment != payments.rend(); ++payment) {
-        value = value / (1.0 + rate) + *payment;
-    }
+    const double value = std::accumulate(payments.rbegin(), payments.rend(), 0.0,
+                                         [&](double later, double payment) { return later / (1.0 + rate) + payment; });
     return std::isfinite(value) ? std::optional<double>(value) : std::nullopt;
 }
 

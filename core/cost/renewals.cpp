@@ -24,6 +24,9 @@ double months_between(year_month_day from, year_month_day until)
 
 std::vector<Due> due_dates(const std::vector<Renewal>& renewals, year_month_day from, year_month_day until)
 {
+    if (!until.ok()) { // a year after 29 February
+        until = until.year() / until.month() / std::chrono::last;
+    }
     std::vector<Due> result;
     for (const Renewal& renewal : renewals) {
         const auto likely = renewal_months(renewal.life_months.likely, renewal.age_months, months_between(from, until));

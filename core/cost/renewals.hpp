@@ -21,7 +21,8 @@ struct Due {
 };
 
 // Every replacement due in [from, until), by date, then by `where` and `item`. One that is past its life already is
-// due on `from`, and the next a life later. Renewals that are not valid() give no date; line() refuses them.
+// due on `from`, and the next a life later. Renewals that are not valid() give no date; line() refuses them. An
+// `until` that a month lacks (29 February plus a year) is that month's last day.
 std::vector<Due> due_dates(const std::vector<Renewal>& renewals, std::chrono::year_month_day from,
                            std::chrono::year_month_day until);
 
