@@ -74,11 +74,11 @@ TEST_CASE("Only what lies in the bed and within the floor is taken out")
 
 TEST_CASE("A sunk part that a sloped surface crosses is taken out below the surface only")
 {
-    // Surface 0.2 x/1.2 m; the part spans x 0 to 1.2, y 0.2 m wide, heights 0.05 to 0.15 m. By hand: the depth it
-    // shares rises from 0 at x = 0.3 to 0.1 at x = 0.9 and stays: (0.6 * 0.1 / 2 + 0.3 * 0.1) * 0.2 m3 = 12 l.
+    // Surface 0.2 x/1.2 m; the part spans x 0 to 1.2, y 0.2 m wide, heights 0.05 to 0.10 m. By hand: the depth it
+    // shares rises from 0 at x = 0.3 to 0.05 at x = 0.6 and stays: (0.3 * 0.05 / 2 + 0.6 * 0.05) * 0.2 m3 = 7.5 l.
     Layer slope = level(0.0);
     slope.depth_right_m = 0.2;
-    CHECK(litres(table, {slope}, {{0.0, 0.1, 1.2, 0.2, 0.0, 0.05, 0.15}}) == Approx(72.0 - 12.0));
+    CHECK(litres(table, {slope}, {{0.0, 0.1, 1.2, 0.2, 0.0, 0.05, 0.10}}) == Approx(72.0 - 7.5));
 }
 
 TEST_CASE("A turned part in a sloped bed is integrated exactly")
