@@ -44,11 +44,12 @@ struct FileProblem {
     friend bool operator==(const FileProblem&, const FileProblem&) = default;
 };
 
-// Adds the file's entries; an entry whose id is there already replaces it (later layers win). A file with a problem
-// adds nothing, and its problems are returned.
+// Adds the file's entries; an entry whose id is there already replaces it (later layers win), and a price list replaces
+// the whole earlier one. A file with a problem adds nothing, and its problems are returned.
 std::vector<FileProblem> add_layer(Catalog& catalog, const std::vector<SourceText>& files);
 
-// What no single file can show: unknown rule ids in a species sheet, missing coefficients, and so on.
+// What no single file can show: unknown rules or materials in a species sheet, food that no item serves, kinds of
+// device that are not described. `file` is "species/<id>" or "devices".
 std::vector<FileProblem> check(const Catalog& catalog);
 
 std::string write(const PriceList& prices);     // JSON, byte-stable

@@ -18,8 +18,8 @@ inline constexpr std::array<std::string_view, 13> category_names{
     "enclosure",  "heat",      "light",   "control", "substrate", "furniture", "water",
     "electrical", "measuring", "hygiene", "food",    "health",    "other"};
 
-// The kinds of device, as in a plan. The catalog can't include the plan's header, so a test of the assessment,
-// which knows both, and one of ours over the shipped data hold the two lists together.
+// The kinds of device, as plans name them. The catalog may not include the plan's header; a test holds the two lists
+// together.
 inline constexpr std::array<std::string_view, 11> device_kinds{"flood-lamp",
                                                                "uv-tube",
                                                                "uv-compact",

@@ -1,4 +1,7 @@
+#include <algorithm>
+
 #include "core/catalog/names.hpp"
+#include "core/plan/names.hpp"
 #include "shipped.hpp"
 #include "tests/catch.hpp"
 
@@ -68,7 +71,9 @@ TEST_CASE("what gives UV loses it and has a life")
     }
 }
 
-TEST_CASE("every kind of device is described once")
+TEST_CASE("every kind of device that a plan may name is described once")
 {
+    CHECK(std::equal(device_kinds.begin(), device_kinds.end(), loam::plan::device_kind_names.begin(),
+                     loam::plan::device_kind_names.end()));
     CHECK(shipped::catalog().devices.size() == device_kinds.size());
 }

@@ -213,6 +213,32 @@ TEST_CASE("a name that a spreadsheet would run as a formula is written as text a
     CHECK(good(text).prices == list);
 }
 
+TEST_CASE("whatever befalls the bytes of a list, reading it ends with a good list or with problems")
+{
+    const std::string whole = write_csv(shipped::catalog().prices).substr(0, 12'000);
+    const std::string bytes = ",;\t\"\r\n'=-.e9\xC3\xFF";
+    unsigned state = 12345; // a fixed sequence, so that a failure can be repeated
+    const auto next = [&](std::size_t below) {
+        state = state * 1664525u + 1013904223u; // Numerical Recipes' generator, from memory
+        return static_cast<std::size_t>(state >> 8u) % below;
+    };
+    int good_lists = 0;
+    for (int round = 0; round < 300; ++round) {
+        std::string text = whole.substr(0, round % 2 == 0 ? whole.rfind('\n') + 1 : next(whole.size()));
+        for (std::size_t hits = next(4); hits > 0 && !text.empty(); --hits) {
+            text[next(text.size())] = bytes[next(bytes.size())];
+        }
+        const auto read = read_prices_csv(text);
+        CHECK((read.problems.empty() || read.prices == PriceList{}));
+        if (read.problems.empty()) {
+            ++good_lists;
+            CHECK(read_prices_csv(write_csv(read.prices)).prices == read.prices);
+        }
+    }
+    CHECK(good_lists > 10);
+    CHECK(good_lists < 290);
+}
+
 TEST_CASE("a JSON price list tells its problems by pointer")
 {
     PriceList list = good(head + lamp).prices;
