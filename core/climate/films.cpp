@@ -41,14 +41,14 @@ std::optional<double> film_w_m2k(const Film& film, double face_c, double air_c)
     const double rayleigh = units::standard_gravity_m_s2 * std::abs(rise_k) / units::kelvin_from_celsius(mean_c) *
                             film.length_m * film.length_m * film.length_m * air->prandtl /
                             (air->viscosity_m2_s * air->viscosity_m2_s);
-    const bool buoyant = (film.face == Face::up) == (rise_k >= 0.0);
-    const auto nusselt = film.face == Face::vertical ? vertical_nusselt(rayleigh, air->prandtl)
-                         : buoyant                   ? buoyant_nusselt(rayleigh)
-                                                     : layered_nusselt(rayleigh);
+    const bool buoyant = (film.facing == Facing::up) == (rise_k >= 0.0);
+    const auto nusselt = film.facing == Facing::vertical ? vertical_nusselt(rayleigh, air->prandtl)
+                         : buoyant                       ? buoyant_nusselt(rayleigh)
+                                                         : layered_nusselt(rayleigh);
     if (!nusselt)
         return std::nullopt;
     const double free_w_m2k = *nusselt * air->conductivity_w_mk / film.length_m;
-    if (film.face == Face::vertical)
+    if (film.facing == Facing::vertical)
         return film.factor * free_w_m2k;
     const double square = free_w_m2k * free_w_m2k;
     constexpr double still_fourth = 0.7 * 0.7 * 0.7 * 0.7;

@@ -22,11 +22,11 @@ std::optional<double> buoyant_nusselt(double rayleigh);
 // Source: Cengel, Heat Transfer, eq. 9-24.
 std::optional<double> layered_nusselt(double rayleigh);
 
-enum class Face { vertical, up, down };
+enum class Facing { vertical, up, down };
 
 // One film: which way the face looks, its characteristic length (height, or A/P), and the model's factor on it.
 struct Film {
-    Face face = Face::vertical;
+    Facing facing = Facing::vertical;
     double length_m = 0.0;
     double factor = 1.0;
 };

@@ -9,6 +9,7 @@ namespace loam::climate {
 
 namespace {
 constexpr double air_viscosity_m2_s = 1.56e-5; // at 25 degC, Cengel Table A-15; the screen loss is far less certain
+constexpr double discharge = 0.61;
 } // namespace
 
 std::optional<double> open_lid_m3_s(double hydraulic_diameter_m, double density_ratio)
@@ -56,7 +57,6 @@ double stack_coefficient(const std::vector<Opening>& openings)
 {
     if (openings.size() < 2)
         return 0.0;
-    constexpr double discharge = 0.61;
     const auto through = [&](const Opening& opening, double neutral_m) {
         const double above_m = opening.height_m - neutral_m;
         const double flow =
@@ -78,6 +78,11 @@ double stack_coefficient(const std::vector<Opening>& openings)
     for (const Opening& opening : openings)
         outflow += std::max(0.0, through(opening, 0.5 * (low_m + high_m)));
     return outflow;
+}
+
+double doorway_coefficient(double area_m2)
+{
+    return discharge / 3.0 * area_m2 * std::sqrt(units::standard_gravity_m_s2 * std::sqrt(area_m2));
 }
 
 } // namespace loam::climate

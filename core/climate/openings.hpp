@@ -42,4 +42,9 @@ struct Opening {
 // Source: ASHRAE Fundamentals, ventilation and infiltration (from memory).
 double stack_coefficient(const std::vector<Opening>& openings);
 
+// Flow each way through one upright opening, again per sqrt(drho/rho), as high as it is wide.
+// Method: Q = (1/3) Cd A sqrt(g h dT/T), Cd = 0.61. Range: area > 0.
+// Source: Brown & Solvason 1962, as in the Modelica Buildings library.
+double doorway_coefficient(double area_m2);
+
 } // namespace loam::climate

@@ -1,0 +1,121 @@
+#include "core/climate/bordered.hpp"
+
+#include <cmath>
+#include <span>
+
+#include <Eigen/Dense>
+
+#include "core/climate/spd.hpp"
+
+namespace loam::climate {
+
+using Eigen::Index;
+using Matrix = Eigen::MatrixXd;
+using Vector = Eigen::VectorXd;
+
+struct BorderedSolver::Inside {
+    std::size_t bricks = 0;
+    std::size_t shared = 0;
+    SpdSolver spd;
+    std::vector<std::size_t> touching; // shared places whose column has entries in the bricks
+    std::vector<std::size_t> column;   // of each shared place among them
+    Matrix border;                     // bricks x touching: the slopes
+    Matrix eliminated;                 // the same after the bricks' inverse
+    std::vector<Slopes::Entry> shared_brick;
+    Eigen::PartialPivLU<Matrix> schur;
+
+    Vector below(const Vector& bricks_part) const; // C times it
+};
+
+Vector BorderedSolver::Inside::below(const Vector& bricks_part) const
+{
+    Vector sum = Vector::Zero(static_cast<Index>(shared));
+    for (const Slopes::Entry& entry : shared_brick)
+        sum[static_cast<Index>(entry.row)] += entry.value * bricks_part[static_cast<Index>(entry.column)];
+    return sum;
+}
+
+BorderedSolver::BorderedSolver(const Model& model) : inside_(std::make_unique<Inside>())
+{
+    inside_->bricks = model.layout.bricks;
+    inside_->shared = model.layout.size() - model.layout.bricks;
+    inside_->spd.set_pattern(inside_->bricks, model.links);
+}
+BorderedSolver::~BorderedSolver() = default;
+
+namespace {
+
+std::span<double> span_of(Matrix& matrix)
+{
+    return {matrix.data(), static_cast<std::size_t>(matrix.size())};
+}
+
+} // namespace
+
+bool BorderedSolver::factor(const Model& model, const Slopes& slopes)
+{
+    Inside& in = *inside_;
+    if (!in.spd.factor(model.links, slopes.diagonal))
+        return false;
+    constexpr auto none = static_cast<std::size_t>(-1);
+    in.touching.clear();
+    in.column.assign(in.shared, none);
+    for (const Slopes::Entry& entry : slopes.brick_shared)
+        if (in.column[entry.column] == none) {
+            in.column[entry.column] = in.touching.size();
+            in.touching.push_back(entry.column);
+        }
+    in.border.setZero(static_cast<Index>(in.bricks), static_cast<Index>(in.touching.size()));
+    for (const Slopes::Entry& entry : slopes.brick_shared)
+        in.border(static_cast<Index>(entry.row), static_cast<Index>(in.column[entry.column])) += entry.value;
+    in.eliminated = in.border;
+    in.spd.solve(span_of(in.eliminated));
+    in.shared_brick = slopes.shared_brick;
+    Matrix schur = Matrix::Zero(static_cast<Index>(in.shared), static_cast<Index>(in.shared));
+    for (const Slopes::Entry& entry : slopes.shared_shared)
+        schur(static_cast<Index>(entry.row), static_cast<Index>(entry.column)) += entry.value;
+    Matrix reduced = Matrix::Zero(static_cast<Index>(in.touching.size()), static_cast<Index>(in.shared));
+    const Matrix rows = in.eliminated.transpose(); // so that a brick's values lie side by side
+    for (const Slopes::Entry& entry : in.shared_brick)
+        reduced.col(static_cast<Index>(entry.row)) += entry.value * rows.col(static_cast<Index>(entry.column));
+    for (std::size_t t = 0; t < in.touching.size(); ++t)
+        schur.col(static_cast<Index>(in.touching[t])) -= reduced.row(static_cast<Index>(t)).transpose();
+    in.schur.compute(schur);
+    return std::isfinite(in.schur.matrixLU().sum()) && in.schur.matrixLU().diagonal().cwiseAbs().minCoeff() > 0.0;
+}
+
+std::vector<double> BorderedSolver::solve(const std::vector<double>& right) const
+{
+    const Inside& in = *inside_;
+    const auto bricks = static_cast<Index>(in.bricks);
+    const auto shared = static_cast<Index>(in.shared);
+    std::vector<double> result = right;
+    Eigen::Map<Vector> upper(result.data(), bricks);
+    Eigen::Map<Vector> lower(result.data() + bricks, shared);
+    in.spd.solve({result.data(), in.bricks});
+    lower -= in.below(upper);
+    lower = in.schur.solve(lower).eval();
+    for (std::size_t t = 0; t < in.touching.size(); ++t)
+        upper -= in.eliminated.col(static_cast<Index>(t)) * lower[static_cast<Index>(in.touching[t])];
+    return result;
+}
+
+std::vector<double> BorderedSolver::solve_transposed(const std::vector<double>& right) const
+{
+    const Inside& in = *inside_;
+    const auto bricks = static_cast<Index>(in.bricks);
+    const auto shared = static_cast<Index>(in.shared);
+    std::vector<double> result = right;
+    Eigen::Map<Vector> upper(result.data(), bricks);
+    Eigen::Map<Vector> lower(result.data() + bricks, shared);
+    const Vector carried = in.eliminated.transpose() * upper;
+    for (std::size_t t = 0; t < in.touching.size(); ++t)
+        lower[static_cast<Index>(in.touching[t])] -= carried[static_cast<Index>(t)];
+    lower = in.schur.transpose().solve(lower).eval();
+    for (const Slopes::Entry& entry : in.shared_brick)
+        upper[static_cast<Index>(entry.column)] -= entry.value * lower[static_cast<Index>(entry.row)];
+    in.spd.solve({result.data(), in.bricks});
+    return result;
+}
+
+} // namespace loam::climate

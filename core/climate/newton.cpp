@@ -1,0 +1,123 @@
+#include "core/climate/newton.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/units.hpp"
+
+namespace loam::climate {
+
+namespace {
+
+double largest(const std::vector<double>& values)
+{
+    double most = 0.0;
+    for (const double value : values)
+        most = std::isfinite(value) ? std::max(most, std::abs(value)) : INFINITY;
+    return most;
+}
+
+double norm(const std::vector<double>& values)
+{
+    double sum = 0.0;
+    for (const double value : values)
+        sum += value * value;
+    return std::sqrt(sum);
+}
+
+struct Trial {
+    std::vector<double> values;
+    Balance balance;
+    double norm = INFINITY;
+};
+
+// The longest of a few halved steps that lowers the residual; nullopt if none does.
+std::optional<Trial> step_along(const Model& model, const std::vector<double>& from, const std::vector<double>& step,
+                                double norm_now, int most_halvings)
+{
+    double length = 1.0;
+    const std::size_t vapour = model.layout.lower_vapour();
+    for (int halving = 0; halving <= most_halvings; ++halving, length *= 0.5) {
+        Trial trial{from, {}, INFINITY};
+        for (std::size_t i = 0; i < step.size(); ++i)
+            trial.values[i] -= length * step[i];
+        for (const std::size_t place : {vapour, vapour + 1}) // humidity cannot pass zero
+            trial.values[place] = std::max(trial.values[place], 0.1 * from[place]);
+        auto there = balance(model, trial.values, nullptr);
+        if (!there)
+            continue;
+        trial.balance = std::move(*there);
+        trial.norm = norm(trial.balance.residual_w);
+        if (trial.norm < (1.0 - 0.1 * length) * norm_now)
+            return trial;
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+std::vector<double> room_start(const Model& model)
+{
+    std::vector<double> values(model.layout.size(), model.room.celsius);
+    values[model.layout.lower_vapour()] = model.room.humidity_ratio;
+    values[model.layout.upper_vapour()] = model.room.humidity_ratio;
+    const double kelvin = units::kelvin_from_celsius(model.room.celsius);
+    for (std::size_t p = 0; p < model.layout.patches; ++p)
+        values[model.layout.irradiation(p)] = units::stefan_boltzmann_w_m2_k4 * kelvin * kelvin * kelvin * kelvin;
+    for (const Device& device : model.devices)
+        if (device.regulated)
+            values[model.layout.power(*device.regulated)] = 0.5 * device.installed_w;
+    return values;
+}
+
+bool fits(const Model& model, const std::vector<double>& start)
+{
+    return start.size() == model.layout.size() && balance(model, start, nullptr).has_value();
+}
+
+std::optional<Solution> solve(const Model& model, std::vector<double> start, BorderedSolver& solver,
+                              const std::stop_token& stop)
+{
+    constexpr int most_iterations = 60;
+    Solution result{.values = std::move(start)};
+    auto now = balance(model, result.values, nullptr);
+    if (!now)
+        return result;
+    result.balance = std::move(*now);
+    bool factored = false;
+    double norm_now = norm(result.balance.residual_w);
+    for (; result.iterations < most_iterations; ++result.iterations) {
+        if (stop.stop_requested())
+            return std::nullopt;
+        result.residual_w = largest(result.balance.residual_w);
+        result.converged = result.residual_w < 1e-10 * std::max(1.0, result.balance.drawn_w);
+        if (result.converged)
+            break;
+        const bool fresh = !factored;
+        if (fresh) {
+            Slopes slopes;
+            if (!balance(model, result.values, &slopes) || !solver.factor(model, slopes))
+                break;
+        }
+        auto trial = step_along(model, result.values, solver.solve(result.balance.residual_w), norm_now, fresh ? 8 : 0);
+        if (!trial) {
+            if (fresh)
+                break;
+            factored = false; // the old factors no longer help
+            continue;
+        }
+        factored = trial->norm < 0.1 * norm_now;
+        norm_now = trial->norm;
+        result.values = std::move(trial->values);
+        result.balance = std::move(trial->balance);
+    }
+    return result;
+}
+
+bool factor_at(const Model& model, const Solution& solution, BorderedSolver& solver)
+{
+    Slopes slopes;
+    return balance(model, solution.values, &slopes) && solver.factor(model, slopes);
+}
+
+} // namespace loam::climate

@@ -1,0 +1,172 @@
+#include "core/climate/quantities.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/climate/body.hpp"
+#include "core/climate/probe.hpp"
+#include "core/climate/psychrometrics.hpp"
+
+namespace loam::climate {
+
+namespace {
+
+constexpr double seconds_per_day = 86400.0;
+
+double air_humidity(double celsius, double ratio)
+{
+    return relative_humidity(celsius, ratio).value_or(0.0);
+}
+
+std::size_t add(Quantities& quantities, Quantity quantity)
+{
+    quantities.all.push_back(std::move(quantity));
+    return quantities.all.size() - 1;
+}
+
+std::size_t add(Quantities& quantities, Reading reading, bool is_temperature = true)
+{
+    return add(quantities, Quantity{QuantityKind::reading, std::move(reading), is_temperature});
+}
+
+std::size_t add_place(Quantities& quantities, std::size_t place, bool is_temperature = true)
+{
+    return add(quantities, Reading{.temperatures = {{place, 1.0}}, .radiant = {}}, is_temperature);
+}
+
+} // namespace
+
+Body perch_body(const Box& box, const Scene& scene, std::size_t perch)
+{
+    const Rect& area = box.perches[perch].area;
+    Point at{area.x_m + 0.5 * area.length_m, area.y_m + 0.5 * area.width_m, 0.0};
+    // The point of the perch nearest to the strongest lamp is what an animal finds.
+    for (const Lamp& lamp : box.lamps)
+        if (lamp.radiant_share.likely * lamp.power_w.likely > 0.0) {
+            at.x_m = std::clamp(lamp.at.x_m, area.x_m, area.x_m + area.length_m);
+            at.y_m = std::clamp(lamp.at.y_m, area.y_m, area.y_m + area.width_m);
+            break;
+        }
+    at.z_m = scene.geometry.depth_m[scene.geometry.column_at(at.x_m, at.y_m)] + box.perches[perch].height_m;
+    return {.at = at, .length_m = std::min(area.length_m, area.width_m), .seen_surface = 0.0};
+}
+
+Places find_places(const Model& model, const Box& box, const Scene& scene, const std::vector<double>& solution)
+{
+    const Geometry& g = scene.geometry;
+    Places places{.zones = find_zones(model, box, scene, solution)};
+    const std::size_t pane = g.place_of(BrickKind::pane);
+    places.hottest_brick = pane;
+    for (std::size_t c = 0; c < g.columns(); ++c) {
+        if (solution[model.surface(c)] > solution[model.surface(places.hottest_column)])
+            places.hottest_column = c;
+        for (std::size_t k = pane; k < g.nz(); ++k)
+            if (solution[c * g.nz() + k] > solution[places.hottest_brick])
+                places.hottest_brick = c * g.nz() + k;
+    }
+    double hottest_c = solution[model.surface(places.hottest_column)];
+    for (std::size_t p = 0; p < box.perches.size(); ++p) {
+        const Body body = perch_body(box, scene, p);
+        const double perch_c = value_of(body_reading(model, box, scene, body, solution), solution);
+        if (perch_c > hottest_c) {
+            hottest_c = perch_c;
+            places.hottest_perch = p;
+            places.on_perch = true;
+        }
+    }
+    double pane_c = -INFINITY;
+    bool on_mat = false;
+    for (std::size_t f = 0; f < model.faces.size(); ++f) {
+        const FaceModel& face = model.faces[f];
+        if (face.kind != FaceKind::wall)
+            continue;
+        const bool has_mat = g.faces[f].mat.has_value();
+        const std::size_t inside = model.layout.face_inside(*face.place);
+        if ((has_mat && !on_mat) || (has_mat == on_mat && solution[inside] > pane_c)) {
+            on_mat = has_mat;
+            pane_c = solution[inside];
+            places.hottest_face = inside;
+        }
+    }
+    return places;
+}
+
+Quantities make_quantities(const Model& model, const Box& box, const Scene& scene, const Places& places,
+                           const std::vector<double>& solution)
+{
+    Quantities q;
+    const auto add_zone = [&](const Zone& zone) {
+        const std::size_t surface = add(q, surface_of(model, zone));
+        const std::size_t ground = add(q, ground_of(model, zone));
+        return ZoneQuantities{surface, ground, add(q, operative_of(model, box, scene, zone, solution))};
+    };
+    q.basking = add_zone(places.zones.basking);
+    q.warm = add_zone(places.zones.warm);
+    q.cool = add_zone(places.zones.cool);
+    q.hottest_surface =
+        places.on_perch
+            ? add(q, body_reading(model, box, scene, perch_body(box, scene, places.hottest_perch), solution))
+            : add_place(q, model.surface(places.hottest_column));
+    q.hottest_digging = add_place(q, places.hottest_brick);
+    q.hottest_pane = add_place(q, places.hottest_face);
+    q.lower_air = add_place(q, model.layout.lower_air());
+    q.upper_air = add_place(q, model.layout.upper_air());
+    q.humidity = add(q, Quantity{QuantityKind::humidity, {}, false});
+    q.evaporation = add(q, Quantity{QuantityKind::evaporation, {}, false});
+    for (const Device& device : model.devices)
+        if (device.regulated) {
+            q.powers.push_back(add_place(q, model.layout.power(*device.regulated), false));
+            q.probes.push_back(add(q, device.probe));
+        }
+    return q;
+}
+
+double value_of(const Quantity& quantity, const Model& model, const Solution& solution)
+{
+    switch (quantity.kind) {
+    case QuantityKind::humidity:
+        return air_humidity(solution.values[model.layout.lower_air()], solution.values[model.layout.lower_vapour()]);
+    case QuantityKind::evaporation:
+        return solution.balance.evaporation_kg_s * seconds_per_day;
+    case QuantityKind::reading:
+        break;
+    }
+    return value_of(quantity.reading, solution.values);
+}
+
+std::vector<double> gradient_of(const Quantity& quantity, const Model& model, const Solution& solution)
+{
+    const Layout& layout = model.layout;
+    std::vector<double> gradient(layout.size(), 0.0);
+    if (quantity.kind == QuantityKind::reading) {
+        for (const auto& [place, slope] : slopes_of(quantity.reading, solution.values))
+            gradient[place] += slope;
+        return gradient;
+    }
+    const auto differ = [&](std::size_t place, double step, const auto& value) {
+        std::vector<double> up = solution.values;
+        std::vector<double> down = solution.values;
+        up[place] += step;
+        down[place] -= step;
+        gradient[place] = (value(up) - value(down)) / (2.0 * step);
+    };
+    if (quantity.kind == QuantityKind::humidity) {
+        const auto humidity = [&](const std::vector<double>& at) {
+            return air_humidity(at[layout.lower_air()], at[layout.lower_vapour()]);
+        };
+        differ(layout.lower_air(), 1e-3, humidity);
+        differ(layout.lower_vapour(), 1e-6, humidity);
+        return gradient;
+    }
+    const auto carried_off = [&](const std::vector<double>& at) {
+        const auto there = balance(model, at, nullptr);
+        return (there ? there->losses.vapour_w : solution.balance.losses.vapour_w) / latent_heat_j_kg * seconds_per_day;
+    };
+    differ(layout.lower_air(), 1e-3, carried_off);
+    differ(layout.upper_air(), 1e-3, carried_off);
+    differ(layout.lower_vapour(), 1e-6, carried_off);
+    differ(layout.upper_vapour(), 1e-6, carried_off);
+    return gradient;
+}
+
+} // namespace loam::climate

@@ -1,0 +1,66 @@
+// Everything that is reported with a range, as functions of the solution.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/climate/balance.hpp"
+#include "core/climate/body.hpp"
+#include "core/climate/model.hpp"
+#include "core/climate/newton.hpp"
+#include "core/climate/zones.hpp"
+
+namespace loam::climate {
+
+enum class QuantityKind { reading, humidity, evaporation };
+
+struct Quantity {
+    QuantityKind kind = QuantityKind::reading;
+    Reading reading;            // of a reading
+    bool is_temperature = true; // carries the model's error
+};
+
+struct ZoneQuantities {
+    std::size_t surface = 0; // places among the quantities
+    std::size_t ground = 0;
+    std::size_t operative = 0;
+};
+
+// Where the extremes lie at the likely solution.
+struct Places {
+    Zones zones;
+    std::size_t hottest_brick = 0; // down to the pane
+    std::size_t hottest_column = 0;
+    std::size_t hottest_perch = 0; // counts only where `on_perch`
+    bool on_perch = false;
+    std::size_t hottest_face = 0; // place of its inside in the solution
+};
+Places find_places(const Model& model, const Box& box, const Scene& scene, const std::vector<double>& solution);
+
+struct Quantities {
+    std::vector<Quantity> all;
+    ZoneQuantities basking;
+    ZoneQuantities warm;
+    ZoneQuantities cool;
+    std::size_t hottest_surface = 0;
+    std::size_t hottest_digging = 0;
+    std::size_t hottest_pane = 0;
+    std::size_t lower_air = 0;
+    std::size_t upper_air = 0;
+    std::size_t humidity = 0;
+    std::size_t evaporation = 0;
+    std::vector<std::size_t> powers; // of the regulated devices, in their order
+    std::vector<std::size_t> probes;
+};
+Quantities make_quantities(const Model& model, const Box& box, const Scene& scene, const Places& places,
+                           const std::vector<double>& solution);
+
+double value_of(const Quantity& quantity, const Model& model, const Solution& solution);
+
+// Slopes against the whole solution. Evaporation is taken as what the air carries off, condensation held.
+std::vector<double> gradient_of(const Quantity& quantity, const Model& model, const Solution& solution);
+
+// A perch's upper face in the beam.
+Body perch_body(const Box& box, const Scene& scene, std::size_t perch);
+
+} // namespace loam::climate

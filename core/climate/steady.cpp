@@ -1,0 +1,95 @@
+#include "core/climate/steady.hpp"
+
+#include <algorithm>
+
+#include "core/climate/newton.hpp"
+#include "core/climate/quantities.hpp"
+#include "core/climate/ranges.hpp"
+#include "core/climate/report.hpp"
+
+namespace loam::climate {
+
+namespace {
+
+std::vector<double> start_of(const Model& model, const Workspace& workspace, const std::string& case_id)
+{
+    for (const Workspace::Start& start : workspace.starts)
+        if (start.case_id == case_id && fits(model, start.values))
+            return start.values;
+    return room_start(model);
+}
+
+void keep_start(Workspace& workspace, const std::string& case_id, const std::vector<double>& values)
+{
+    for (Workspace::Start& start : workspace.starts)
+        if (start.case_id == case_id) {
+            start.values = values;
+            return;
+        }
+    workspace.starts.push_back({case_id, values});
+}
+
+// The figures with the bed as damp under the lamp as elsewhere, as after misting. Nothing where no lamp dries it, or
+// where that state has no solution.
+std::vector<OtherState> damp_state(const Solved& solved, const std::stop_token& stop)
+{
+    const auto& dryness = solved.scene.dryness;
+    const bool dried = std::any_of(dryness.begin(), dryness.end(), [](double share) { return share > 0.0; });
+    if (!dried || solved.box.bed.empty())
+        return {};
+    Scene scene = solved.scene;
+    scene.dryness.assign(dryness.size(), 0.0);
+    Model model = solved.model;
+    model.floor.dryness = scene.dryness;
+    if (!set_conduction(model, solved.box, scene))
+        return {};
+    BorderedSolver solver(model);
+    const auto solution = solve(model, solved.solution.values, solver, stop);
+    if (!solution || !solution->converged)
+        return {};
+    const Quantities quantities = make_quantities(model, solved.box, scene, solved.places, solution->values);
+    OtherState damp{.name = dampness_input, .values = {}};
+    for (const Quantity& quantity : quantities.all)
+        damp.values.push_back(value_of(quantity, model, *solution));
+    return {damp};
+}
+
+} // namespace
+
+std::optional<CaseResult> solve_steady(const Box& given, const Case& room, Workspace& workspace, std::stop_token stop,
+                                       const Resolution& resolution)
+{
+    const Box box = as_in_case(given, room);
+    const auto scene = make_scene(box, resolution);
+    if (!scene)
+        return std::nullopt;
+    CaseResult not_known;
+    not_known.id = room.id;
+    const auto model = make_model(box, room, *scene);
+    if (!model)
+        return not_known; // an input is beyond the range of its equation
+    BorderedSolver solver(*model);
+    auto solution = solve(*model, start_of(*model, workspace, room.id), solver, stop);
+    if (solution && !solution->converged) // a stale start may mislead; the room's state does not
+        solution = solve(*model, room_start(*model), solver, stop);
+    if (!solution)
+        return std::nullopt;
+    if (solution->balance.residual_w.empty())
+        return not_known;
+    CaseResult result = report_solution(box, room, *scene, *model, *solution);
+    if (!solution->converged || !factor_at(*model, *solution, solver)) {
+        result.converged = false;
+        return result;
+    }
+    keep_start(workspace, room.id, solution->values);
+    const Places places = find_places(*model, box, *scene, solution->values);
+    const Quantities quantities = make_quantities(*model, box, *scene, places, solution->values);
+    const Solved solved{box, room, *scene, *model, *solution, places, quantities};
+    const auto ranges = find_ranges(solved, solver, damp_state(solved, stop), stop);
+    if (!ranges)
+        return std::nullopt;
+    report_ranges(solved, *ranges, result);
+    return result;
+}
+
+} // namespace loam::climate

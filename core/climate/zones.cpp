@@ -1,0 +1,146 @@
+#include "core/climate/zones.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/climate/balance.hpp"
+#include "core/climate/body.hpp"
+#include "core/climate/probe.hpp"
+
+namespace loam::climate {
+
+namespace {
+
+struct Block {
+    std::size_t i = 0;
+    std::size_t j = 0;
+    std::size_t wide = 1;
+    std::size_t deep = 1;
+};
+
+Zone zone_of(const Geometry& g, const Block& block)
+{
+    Zone zone;
+    for (std::size_t j = block.j; j < block.j + block.deep; ++j)
+        for (std::size_t i = block.i; i < block.i + block.wide; ++i)
+            zone.columns.push_back(j * g.nx + i);
+    zone.area = {static_cast<double>(block.i) * g.dx_m, static_cast<double>(block.j) * g.dy_m,
+                 static_cast<double>(block.wide) * g.dx_m, static_cast<double>(block.deep) * g.dy_m};
+    return zone;
+}
+
+Zone hottest_block(const Model& model, const Geometry& g, double side_m, const std::vector<double>& solution)
+{
+    const auto cells = [side_m](double step_m, std::size_t most) {
+        return std::clamp<std::size_t>(static_cast<std::size_t>(std::lround(side_m / step_m)), 1, most);
+    };
+    Block block{0, 0, cells(g.dx_m, g.nx), cells(g.dy_m, g.ny)};
+    Zone best;
+    double best_c = -INFINITY;
+    for (block.j = 0; block.j + block.deep <= g.ny; ++block.j)
+        for (block.i = 0; block.i + block.wide <= g.nx; ++block.i) {
+            Zone zone = zone_of(g, block);
+            const double mean_c = value_of(surface_of(model, zone), solution);
+            if (mean_c > best_c + 1e-9) {
+                best_c = mean_c;
+                best = std::move(zone);
+            }
+        }
+    return best;
+}
+
+Zone outside_spot(Zone zone, const std::vector<double>& light)
+{
+    const double peak = *std::max_element(light.begin(), light.end());
+    if (peak <= 0.0)
+        return zone;
+    std::vector<std::size_t> shaded;
+    for (const std::size_t c : zone.columns)
+        if (light[c] <= 0.5 * peak)
+            shaded.push_back(c);
+    if (shaded.empty()) {
+        shaded = zone.columns;
+        std::stable_sort(shaded.begin(), shaded.end(),
+                         [&light](std::size_t a, std::size_t b) { return light[a] < light[b]; });
+        shaded.resize(std::max<std::size_t>(1, shaded.size() / 4));
+    }
+    zone.columns = std::move(shaded);
+    return zone;
+}
+
+Reading mean_over(const Zone& zone, const auto& reading_at)
+{
+    std::vector<std::pair<Reading, double>> parts;
+    for (const std::size_t c : zone.columns)
+        parts.emplace_back(reading_at(c), 1.0 / static_cast<double>(zone.columns.size()));
+    return mean_of(parts);
+}
+
+// Up to nine columns spread over the zone: bodies are dear to work out.
+Zone few_of(const Zone& zone)
+{
+    constexpr std::size_t most = 9;
+    Zone few{.columns = {}, .area = zone.area};
+    const std::size_t count = std::min(most, zone.columns.size());
+    for (std::size_t i = 0; i < count; ++i)
+        few.columns.push_back(zone.columns[(2 * i + 1) * zone.columns.size() / (2 * count)]);
+    return few;
+}
+
+} // namespace
+
+Reading surface_of(const Model& model, const Zone& zone)
+{
+    return mean_over(zone, [&](std::size_t c) {
+        return Reading{.temperatures = {{model.surface(c), 1.0}}, .radiant = {}};
+    });
+}
+
+Reading ground_of(const Model& model, const Zone& zone)
+{
+    return mean_over(zone, [&](std::size_t c) { return ground_reading(model, c); });
+}
+
+Reading operative_of(const Model& model, const Box& box, const Scene& scene, const Zone& zone,
+                     const std::vector<double>& solution)
+{
+    const Geometry& g = scene.geometry;
+    return mean_over(few_of(zone), [&](std::size_t c) {
+        const Body body{.at = {g.x_m(c), g.y_m(c), g.depth_m[c] + box.animal_back_m}, .length_m = box.animal_length_m};
+        return body_reading(model, box, scene, body, solution);
+    });
+}
+
+std::vector<double> irradiance_w_m2(const Model& model, const Box& box, const Scene& scene,
+                                    const std::vector<double>& solution)
+{
+    const Geometry& g = scene.geometry;
+    std::vector<double> sum(g.columns(), 0.0);
+    for (std::size_t l = 0; l < box.lamps.size(); ++l) {
+        const double beam_w = power_w(model.devices[l], model.layout, solution) * box.lamps[l].radiant_share.likely;
+        for (std::size_t r = 0; r < scene.casts[l].column.size(); ++r) {
+            const double passed = beam_w * region_transmittance(box, r, box.lamps[l]) / model.cell_m2;
+            for (std::size_t c = 0; c < g.columns(); ++c)
+                sum[c] += passed * scene.casts[l].column[r][c];
+        }
+    }
+    return sum;
+}
+
+Zones find_zones(const Model& model, const Box& box, const Scene& scene, const std::vector<double>& solution)
+{
+    const Geometry& g = scene.geometry;
+    const std::vector<double> light = irradiance_w_m2(model, box, scene, solution);
+    const std::size_t third = std::max<std::size_t>(1, g.nx / 3);
+    const Zone left = zone_of(g, {0, 0, third, g.ny});
+    const Zone right = zone_of(g, {g.nx - third, 0, third, g.ny});
+    const Zone left_shade = outside_spot(left, light);
+    const Zone right_shade = outside_spot(right, light);
+    const bool left_warmer =
+        value_of(ground_of(model, left_shade), solution) >= value_of(ground_of(model, right_shade), solution);
+    return {.basking = hottest_block(model, g, box.animal_length_m, solution),
+            .warm = left_warmer ? left_shade : right_shade,
+            .cool = left_warmer ? right_shade : left_shade};
+}
+
+} // namespace loam::climate

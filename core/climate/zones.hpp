@@ -1,0 +1,36 @@
+// Which part of the floor is the basking spot, the warm side and the cool side, and what is read there.
+#pragma once
+
+#include <vector>
+
+#include "core/climate/model.hpp"
+#include "core/climate/steady.hpp"
+
+namespace loam::climate {
+
+struct Zone {
+    std::vector<std::size_t> columns;
+    Rect area;
+};
+
+// basking: the patch of the largest animal's size with the highest mean surface temperature.
+// warm: the end third of the length with the warmer ground, without the beam's spot (where the lamp light is above
+//       half of its peak; if all of the third is, its least lit quarter).
+// cool: the other end's third.
+struct Zones {
+    Zone basking;
+    Zone warm;
+    Zone cool;
+};
+Zones find_zones(const Model& model, const Box& box, const Scene& scene, const std::vector<double>& solution);
+
+Reading surface_of(const Model& model, const Zone& zone);
+Reading ground_of(const Model& model, const Zone& zone);
+Reading operative_of(const Model& model, const Box& box, const Scene& scene, const Zone& zone,
+                     const std::vector<double>& solution);
+
+// Lamp light now on each column, W/m2.
+std::vector<double> irradiance_w_m2(const Model& model, const Box& box, const Scene& scene,
+                                    const std::vector<double>& solution);
+
+} // namespace loam::climate
