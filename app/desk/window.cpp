@@ -16,6 +16,7 @@
 
 #include "app/desk/document/plan_document.hpp"
 #include "app/desk/editors/form_panel.hpp"
+#include "app/desk/message_bar.hpp"
 #include "app/desk/session/plan_files.hpp"
 #include "app/desk/session/recovery.hpp"
 #include "app/desk/session/settings.hpp"
@@ -23,6 +24,8 @@
 #include "app/desk/views/results_panel.hpp"
 #include "app/desk/welcome_bar.hpp"
 #include "app/files/plan_file.hpp"
+#include "app/words/problems.hpp"
+#include "core/plan/file.hpp"
 
 namespace loam::desk {
 
@@ -59,6 +62,7 @@ void Window::build_panels()
     results_->setObjectName(QStringLiteral("results"));
     welcome_ = new WelcomeBar(this);
     welcome_->hide();
+    message_ = new MessageBar(this);
 
     down_ = new QSplitter(Qt::Vertical, this);
     down_->addWidget(drawing_);
@@ -71,6 +75,7 @@ void Window::build_panels()
     auto* column = new QVBoxLayout(right);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
+    column->addWidget(message_);
     column->addWidget(welcome_);
     column->addWidget(down_, 1);
 
@@ -102,7 +107,7 @@ void Window::wire_document()
 
 void Window::wire_panels()
 {
-    connect(form_, &FormPanel::edited, document_, &PlanDocument::edit);
+    connect(form_, &FormPanel::edited, this, &Window::take_edit);
     connect(form_, &FormPanel::enclosureChosen, this, [this](const QString& id) {
         drawing_->show_plan(document_->plan(), id);
         results_->show_plan(document_->plan(), id);
@@ -120,6 +125,18 @@ void Window::wire_panels()
         drawing_->set_units(units);
         results_->set_units(units);
     });
+}
+
+void Window::take_edit(const QString& text, const QString& field, const plan::Plan& changed)
+{
+    const json::Problems problems = plan::problems_of(changed);
+    if (problems.empty()) {
+        message_->hide();
+        document_->edit(text, field, changed);
+        return;
+    }
+    message_->say(tr("Not changed."), words::problem(problems.front()));
+    form_->show_plan(document_->plan());
 }
 
 void Window::plan_changed()

@@ -21,6 +21,7 @@ class PlanFiles;
 class Recovery;
 class ResultsPanel;
 class Settings;
+class MessageBar;
 class WelcomeBar;
 
 class Window : public QMainWindow {
@@ -55,6 +56,8 @@ private:
     void wire_document();
     void wire_panels();
 
+    // Takes an edit of the form, or says why it can't be: a plan that would not open again is never made.
+    void take_edit(const QString& text, const QString& field, const plan::Plan& changed);
     void plan_changed();
     void assessment_ready(const SharedAssessment& assessment);
     void refresh_title();
@@ -71,6 +74,7 @@ private:
     DrawingView* drawing_ = nullptr;
     ResultsPanel* results_ = nullptr;
     WelcomeBar* welcome_ = nullptr;
+    MessageBar* message_ = nullptr;
     QSplitter* across_ = nullptr;
     QSplitter* down_ = nullptr;
     QMenu* recent_menu_ = nullptr;

@@ -59,7 +59,9 @@ double PageLayout::text_height(const QFont& font, double width, const QString& t
 
 PageLayout::Piece PageLayout::head_piece(const Table& table) const
 {
-    Piece piece{.kind = Piece::Kind::head, .table = &table};
+    Piece piece;
+    piece.kind = Piece::Kind::head;
+    piece.table = &table;
     double height = 0.0;
     const std::vector<QRectF> cells = cells_of(table, 0.0, 1.0);
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
@@ -71,7 +73,10 @@ PageLayout::Piece PageLayout::head_piece(const Table& table) const
 
 PageLayout::Piece PageLayout::row_piece(const Table& table, const Row& row) const
 {
-    Piece piece{.kind = Piece::Kind::row, .table = &table, .row = &row};
+    Piece piece;
+    piece.kind = Piece::Kind::row;
+    piece.table = &table;
+    piece.row = &row;
     double height = row.tick ? tick_pt : 0.0;
     const std::vector<QRectF> cells = cells_of(table, 0.0, 1.0);
     for (std::size_t i = 0; i < table.columns.size() && static_cast<qsizetype>(i) < row.cells.size(); ++i) {

@@ -52,18 +52,33 @@ std::vector<QString> kind_names()
     return names;
 }
 
-std::vector<QString> place_names()
+// Where a mat lies. One on a wall must say how high; one that leaves the wall must not.
+ChoiceBinding mat_place(const Find& chosen)
 {
-    std::vector<QString> names;
-    for (std::size_t i = 0; i < plan::place_names.size(); ++i) {
-        names.push_back(words::place(static_cast<plan::Place>(i)));
-    }
-    return names;
+    ChoiceBinding binding;
+    binding.get = [chosen](plan::Plan& plan) {
+        const Device* device = chosen(plan);
+        return device != nullptr && device->place ? QString::number(static_cast<int>(*device->place)) : QString();
+    };
+    binding.set = [chosen](plan::Plan& plan, const QString& value) {
+        if (Device* device = chosen(plan)) {
+            device->place = static_cast<plan::Place>(value.toInt());
+            device->z_m = is_wall_mat(*device) ? std::optional<double>(device->z_m.value_or(0.1)) : std::nullopt;
+        }
+    };
+    binding.options = [](const FormState&) {
+        std::vector<Option> options;
+        for (std::size_t i = static_cast<std::size_t>(plan::Place::under_base); i < plan::place_names.size(); ++i) {
+            options.push_back({QString::number(i), words::place(static_cast<plan::Place>(i))});
+        }
+        return options;
+    };
+    return binding;
 }
 
 void add_place_fields(FieldSet& set, const Find& chosen)
 {
-    set.enumeration<plan::Place>(QObject::tr("Place"), "place", place_names(), member_of(chosen, &Device::place));
+    set.choice(QObject::tr("Place"), "place", mat_place(chosen));
     set.only_when(when(chosen, is_mat));
     const Limits along{-1.0, 10.0};
     set.quantity(QObject::tr("From the left"), "x_m", Quantity::length, along, slot_of(chosen, &Device::x_m));

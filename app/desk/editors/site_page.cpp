@@ -82,7 +82,12 @@ void SitePage::build_strips()
         actions_for<plan::Strip>([](plan::Plan& plan) { return &plan.site.strips; }, "s",
                                  [](plan::Plan& plan) {
                                      plan::Strip strip;
-                                     strip.circuit = plan.site.circuits.empty() ? "" : plan.site.circuits.front().id;
+                                     if (plan.site.circuits.empty()) { // a strip has to hang on something
+                                         plan::Circuit circuit;
+                                         circuit.id = unused_id(plan, "c");
+                                         plan.site.circuits.push_back(circuit);
+                                     }
+                                     strip.circuit = plan.site.circuits.front().id;
                                      return strip;
                                  },
                                  [](const plan::Strip& strip, FormState&) {

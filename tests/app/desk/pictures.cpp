@@ -1,0 +1,86 @@
+// desk_pictures: opens the real window on a plan, waits until it is assessed, and saves what it shows as a PNG.
+// Used by the demo and to look at the screens; not installed.
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QElapsedTimer>
+#include <QListWidget>
+#include <QTabWidget>
+#include <QTemporaryDir>
+#include <cstdio>
+
+#include "app/desk/look/theme.hpp"
+#include "app/desk/session/plan_files.hpp"
+#include "app/desk/session/settings.hpp"
+#include "app/desk/window.hpp"
+#include "app/files/guidance.hpp"
+#include "app/files/identity.hpp"
+
+namespace {
+
+bool wait_for_result(const loam::desk::Window& window)
+{
+    QElapsedTimer timer;
+    timer.start();
+    while (!window.up_to_date() && timer.elapsed() < 30000) {
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    }
+    return window.up_to_date();
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    QTemporaryDir home; // the user's own settings stay out of the picture
+    qputenv("XDG_CONFIG_HOME", home.path().toUtf8());
+    qputenv("XDG_DATA_HOME", home.path().toUtf8());
+    QApplication application(argc, argv);
+    loam::files::set_identity(application);
+    QCommandLineParser parser;
+    parser.addHelpOption();
+    parser.addOptions(
+        {{QStringLiteral("plan"), QStringLiteral("Plan to show; the example without it."), QStringLiteral("file")},
+         {QStringLiteral("out"), QStringLiteral("PNG to write."), QStringLiteral("file")},
+         {QStringLiteral("size"), QStringLiteral("Width x height."), QStringLiteral("size"),
+          QStringLiteral("1280x800")},
+         {QStringLiteral("theme"), QStringLiteral("light or dark."), QStringLiteral("theme"), QStringLiteral("light")},
+         {QStringLiteral("units"), QStringLiteral("metric or us."), QStringLiteral("units"), QStringLiteral("metric")},
+         {QStringLiteral("chapter"), QStringLiteral("Chapter of the form, from 0."), QStringLiteral("number"),
+          QStringLiteral("0")},
+         {QStringLiteral("tab"), QStringLiteral("Tab of the results, from 0."), QStringLiteral("number"),
+          QStringLiteral("0")}});
+    parser.process(application);
+
+    loam::desk::Settings settings;
+    settings.set_theme(parser.value(QStringLiteral("theme")) == QStringLiteral("dark") ? loam::desk::Theme::dark
+                                                                                       : loam::desk::Theme::light);
+    settings.set_units(parser.value(QStringLiteral("units")) == QStringLiteral("us") ? loam::words::UnitSystem::us
+                                                                                     : loam::words::UnitSystem::metric);
+    loam::desk::apply_theme(application, settings.theme());
+    const auto catalog = std::make_shared<const loam::catalog::Catalog>(loam::files::load_guidance(QString()).catalog);
+    loam::desk::Window window(catalog, settings, home.path());
+    const QStringList size = parser.value(QStringLiteral("size")).split(QLatin1Char('x'));
+    window.resize(size.value(0).toInt(), size.value(1).toInt());
+    window.show();
+    const QString plan = parser.value(QStringLiteral("plan"));
+    if (plan.isEmpty()) {
+        window.show_example();
+    } else if (!window.files().open(plan)) {
+        return 3;
+    }
+    window.findChild<QListWidget*>(QStringLiteral("chapters"))
+        ->setCurrentRow(parser.value(QStringLiteral("chapter")).toInt());
+    window.findChild<QTabWidget*>(QStringLiteral("resultTabs"))
+        ->setCurrentIndex(parser.value(QStringLiteral("tab")).toInt());
+    if (!wait_for_result(window)) {
+        std::fputs("The plan was not assessed in time.\n", stderr);
+        return 1;
+    }
+    QCoreApplication::processEvents();
+    const QString out = parser.value(QStringLiteral("out"));
+    if (!window.grab().save(out)) {
+        std::fprintf(stderr, "%s can't be written.\n", qPrintable(out));
+        return 4;
+    }
+    return 0;
+}

@@ -1,0 +1,127 @@
+// The sheets as PDF, read back with pdftotext (poppler): what is on paper is what was worked out.
+#include <QProcess>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <QtTest>
+
+#include "app/files/guidance.hpp"
+#include "app/files/plan_file.hpp"
+#include "app/sheets/sheets.hpp"
+#include "core/assess/assess.hpp"
+
+using namespace loam;
+
+class SheetsTest : public QObject {
+    Q_OBJECT
+
+    QTemporaryDir folder_;
+    catalog::Catalog catalog_;
+    plan::Plan plan_;
+    assess::Assessment assessment_;
+
+    sheets::Request request(sheets::Paper paper) const
+    {
+        return {.plan = plan_,
+                .assessment = assessment_,
+                .catalog = catalog_,
+                .formatter = words::Formatter(),
+                .paper = paper,
+                .sheets = {sheets::Sheet::shopping, sheets::Sheet::budget}};
+    }
+
+    QString output_of(const QString& program, const QStringList& arguments)
+    {
+        QProcess process;
+        process.start(program, arguments);
+        process.waitForFinished();
+        return QString::fromUtf8(process.readAllStandardOutput());
+    }
+
+    QString text_of(sheets::Paper paper)
+    {
+        const QString path = folder_.filePath(QStringLiteral("sheets.pdf"));
+        const auto error = sheets::write_pdf(request(paper), path);
+        if (error) {
+            qWarning("%s", qPrintable(*error));
+        }
+        return output_of(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")});
+    }
+
+private slots:
+    void initTestCase()
+    {
+        if (QStandardPaths::findExecutable(QStringLiteral("pdftotext")).isEmpty()) {
+            QSKIP("pdftotext (poppler-utils) is not installed");
+        }
+        catalog_ = files::load_guidance(QString()).catalog;
+        plan_ = files::example_plan();
+        assess::Workspace workspace;
+        assessment_ = *assess::assess(plan_, catalog_, std::chrono::year(2026) / 3 / 1, workspace);
+    }
+
+    void every_shopping_line_and_the_totals_are_on_paper()
+    {
+        const QString text = text_of(sheets::Paper::a4).simplified();
+        QVERIFY(text.contains(QStringLiteral("Shopping sheet")));
+        for (const assess::ShoppingLine& line : assessment_.shopping) {
+            if (line.line_total) {
+                const QString total = QString::fromStdString(line.line_total->typical.text());
+                QVERIFY2(text.contains(total), qPrintable(total));
+            }
+        }
+        QVERIFY(text.contains(QString::fromStdString(assessment_.costs.startup.typical.text())));
+        QVERIFY(text.contains(QString::fromStdString(assessment_.costs.running_per_year.typical.text())));
+        QVERIFY(text.contains(QString::fromStdString(assessment_.costs.price_date)));
+    }
+
+    void pages_are_counted_and_cautions_printed()
+    {
+        const QString text = text_of(sheets::Paper::letter);
+        QVERIFY(text.contains(QStringLiteral("Page 1 of")));
+        QVERIFY(text.contains(QStringLiteral("licensed electrician")));
+        QVERIFY(text.contains(QStringLiteral("Salmonella")));
+    }
+
+    void paper_sizes_are_as_asked()
+    {
+        for (const auto& [paper, size] :
+             {std::pair{sheets::Paper::a4, "595"}, std::pair{sheets::Paper::letter, "612"}}) {
+            text_of(paper);
+            const QString info = output_of(QStringLiteral("pdfinfo"), {folder_.filePath(QStringLiteral("sheets.pdf"))});
+            QVERIFY2(info.contains(QLatin1String("Page size:")) && info.contains(QLatin1String(size)),
+                     qPrintable(info));
+        }
+    }
+
+    void fonts_are_embedded()
+    {
+        text_of(sheets::Paper::a4);
+        const QStringList lines =
+            output_of(QStringLiteral("pdffonts"), {folder_.filePath(QStringLiteral("sheets.pdf"))})
+                .split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+        QVERIFY(lines.size() > 2);
+        for (const QString& line : lines.mid(2)) {
+            QVERIFY2(line.contains(QStringLiteral("yes yes")), qPrintable(line)); // embedded, subset
+        }
+    }
+
+    void markup_in_a_title_is_printed_as_it_is()
+    {
+        const plan::Plan kept = plan_;
+        plan_.title = "<b>bold</b> & =1+1";
+        const QString text = text_of(sheets::Paper::a4);
+        plan_ = kept;
+        QVERIFY(text.contains(QStringLiteral("<b>bold</b> & =1+1")));
+    }
+
+    void a_folder_that_is_not_there_is_named()
+    {
+        const auto error =
+            sheets::write_pdf(request(sheets::Paper::a4), folder_.filePath(QStringLiteral("no/sheets.pdf")));
+        QVERIFY(error.has_value());
+        QVERIFY(error->contains(QStringLiteral("no/sheets.pdf")));
+    }
+};
+
+QTEST_MAIN(SheetsTest)
+#include "sheets_test.moc"
