@@ -60,8 +60,11 @@ void judge_digging(Notes& notes, const Housed& housed, const std::vector<SolvedC
                    because("rule.mat-limit", inputs,
                            {{"mat", below->id}, {"case", worst.room.id}, {"regulated", regulated ? "yes" : "no"}},
                            burn_source));
-        finding.remedy = regulated || failed ? remedy("remedy.mat-to-wall", {}, {{"device", below->id}})
-                                             : remedy("remedy.add-thermostat", {}, {{"device", below->id}});
+        if (regulated || failed) {
+            finding.remedy = remedy("remedy.mat-to-wall", {}, {{"device", below->id}});
+        } else {
+            finding.remedy = remedy("remedy.add-thermostat", {}, {{"device", below->id}});
+        }
         return true;
     };
     const SolvedCase* ordinary = hottest(cases, digging, !regulated);
@@ -85,12 +88,15 @@ void judge_panes(Notes& notes, const Housed& housed, const std::vector<SolvedCas
     const auto pane = [](const climate::CaseResult& result) { return result.hottest_pane_c; };
     const SolvedCase* worst = hottest(cases, pane, !is_regulated(on_wall->control));
     if (worst != nullptr && pane(worst->result).high > long_contact_c) {
-        report(notes, "danger.mat-on-pane", {Verdict::danger, Direction::above}, housed.at(on_wall->id),
-               because("rule.burn-threshold", inputs_over(pane(worst->result), long_contact_c, "degC"),
-                       {{"mat", on_wall->id}, {"case", worst->room.id}}, burn_source))
-            .remedy = is_regulated(on_wall->control)
-                          ? remedy("remedy.set-thermostat", {{"to", floor_warn_c, "degC"}}, {{"device", on_wall->id}})
-                          : remedy("remedy.add-thermostat", {}, {{"device", on_wall->id}});
+        Finding& finding =
+            report(notes, "danger.mat-on-pane", {Verdict::danger, Direction::above}, housed.at(on_wall->id),
+                   because("rule.burn-threshold", inputs_over(pane(worst->result), long_contact_c, "degC"),
+                           {{"mat", on_wall->id}, {"case", worst->room.id}}, burn_source));
+        if (is_regulated(on_wall->control)) {
+            finding.remedy = remedy("remedy.set-thermostat", {{"to", floor_warn_c, "degC"}}, {{"device", on_wall->id}});
+        } else {
+            finding.remedy = remedy("remedy.add-thermostat", {}, {{"device", on_wall->id}});
+        }
     }
 }
 
