@@ -57,10 +57,28 @@ struct Shown {
     double value = 0.0;
 };
 
+// "1 year", not "1 years"; the symbols of the other units never change.
+std::optional<QString> in_the_singular(const QString& number, const DisplayUnit& unit)
+{
+    if (number != QStringLiteral("1")) {
+        return std::nullopt;
+    }
+    if (unit.symbol == QStringLiteral("days")) {
+        return say("1 day");
+    }
+    if (unit.symbol == QStringLiteral("months")) {
+        return say("1 month");
+    }
+    return unit.symbol == QStringLiteral("years") ? std::optional(say("1 year")) : std::nullopt;
+}
+
 QString with_unit(const QString& number, const DisplayUnit& unit, const QLocale& locale)
 {
     if (unit.symbol.isEmpty()) {
         return number;
+    }
+    if (const auto singular = in_the_singular(number, unit)) {
+        return *singular;
     }
     if (unit.symbol == QStringLiteral("%")) {
         const bool tight = locale.language() == QLocale::English;

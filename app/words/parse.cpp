@@ -136,7 +136,7 @@ struct Typed {
 
 Typed split(const QString& tidy)
 {
-    static const QRegularExpression form(QStringLiteral("^(.*?\\d)\\s*([^\\d\\s.,][^.,]*)?$"));
+    static const QRegularExpression form(QStringLiteral("^(.*?\\d)\\s*([^\\d\\s.,/][^.,\\d]*)?$"));
     const QRegularExpressionMatch match = form.match(tidy);
     QString unit = match.captured(2);
     unit.remove(QLatin1Char(' '));

@@ -80,18 +80,6 @@ bool in_percent(const Because& because)
     return because.rule == "rule.moisture-balance" || because.rule == "rule.dry-retreat";
 }
 
-QString assumption_name(const std::string& id)
-{
-    if (const Sentence* row = find_sentence(assumption_names(), id)) {
-        return translated(row->text);
-    }
-    // "panel.thickness_m.float-glass" is named by its first two parts.
-    const std::size_t last = id.rfind('.');
-    const Sentence* row =
-        last == std::string::npos ? nullptr : find_sentence(assumption_names(), std::string_view(id).substr(0, last));
-    return row != nullptr ? translated(row->text) : QString();
-}
-
 } // namespace
 
 Speaker::Speaker(Formatter formatter, const plan::Plan& plan, const catalog::Catalog& catalog)
@@ -143,8 +131,7 @@ QString Speaker::label(const Label& label) const
         return names.join(QStringLiteral(", "));
     }
     if (label.name == "limited_by") {
-        const QString name = assumption_name(label.text);
-        return name.isEmpty() ? name_of(label.text) : name;
+        return uncertainty(label.text);
     }
     if (label.name == "kind") {
         return need("device." + label.text);

@@ -27,6 +27,7 @@ public:
     QString remedy(const Finding& finding) const;          // what to do; empty where there is nothing to do
     QString because(const Because& because) const;         // how it was computed, with the figures that went in
     QString inputs(const Because& because) const;          // "room 18.0 °C · lamp 75 W"
+    QString uncertainty(const std::string& id) const;      // what an assumption or an input of the climate is about
     QString place(const std::string& where) const;         // "flood lamp d1 in Front room box", from an id or a pointer
     QString name_of(std::string_view id) const;            // of a plan element, species, material, item or rule
     QString assumed(const assess::Assumed& assumed) const; // "Room in a heat wave: taken as 30–36 °C"

@@ -56,9 +56,44 @@ constexpr Sentence rows[] = {
     {"model.leak_air_changes_per_h", QT_TRANSLATE_NOOP("sentences", "how leaky the box is")},
     {"model.mixing_w_m2k", QT_TRANSLATE_NOOP("sentences", "how well the air in the box mixes")},
     {"model.error_k", QT_TRANSLATE_NOOP("sentences", "what the model itself leaves open")},
+
+    // Inputs of the climate balance that belong to no single thing
+    {"room.temperature", QT_TRANSLATE_NOOP("sentences", "the temperature of the room")},
+    {"room.relative-humidity", QT_TRANSLATE_NOOP("sentences", "the humidity of the room")},
+    {"mesh.open-fraction", QT_TRANSLATE_NOOP("sentences", "the open share of the mesh")},
+    {"bed.dampness", QT_TRANSLATE_NOOP("sentences", "how damp the bed is")},
+    {"misting", QT_TRANSLATE_NOOP("sentences", "how much is misted")},
+    {"model.film-factor", QT_TRANSLATE_NOOP("sentences", "how well air takes heat from surfaces")},
+    {"model.exchange-factor", QT_TRANSLATE_NOOP("sentences", "how fast air passes through the top")},
+    {"model.leak", QT_TRANSLATE_NOOP("sentences", "how leaky the box is")},
+    {"model.evaporation-factor", QT_TRANSLATE_NOOP("sentences", "how fast water evaporates")},
+    {"model.mixing", QT_TRANSLATE_NOOP("sentences", "how well the air in the box mixes")},
+    {"model.error", QT_TRANSLATE_NOOP("sentences", "what the model itself leaves open")},
+};
+
+// Inputs of the climate balance that belong to a thing, {0}
+constexpr Sentence property_rows[] = {
+    {"conductivity", QT_TRANSLATE_NOOP("sentences", "how well {0} conducts heat")},
+    {"conductivity-per-water", QT_TRANSLATE_NOOP("sentences", "how well damp {0} conducts heat")},
+    {"emissivity", QT_TRANSLATE_NOOP("sentences", "how well {0} gives off radiant heat")},
+    {"lamp-transmittance", QT_TRANSLATE_NOOP("sentences", "how much lamp light {0} lets through")},
+    {"lamp-absorptance", QT_TRANSLATE_NOOP("sentences", "how much lamp light {0} takes up")},
+    {"leak", QT_TRANSLATE_NOOP("sentences", "how much air {0} lets through")},
+    {"water-damp", QT_TRANSLATE_NOOP("sentences", "how damp {0} is kept")},
+    {"water-dry", QT_TRANSLATE_NOOP("sentences", "how far {0} dries out under a lamp")},
+    {"wetness", QT_TRANSLATE_NOOP("sentences", "how wet the surface of {0} is")},
+    {"power", QT_TRANSLATE_NOOP("sentences", "the power of {0}")},
+    {"radiant-share", QT_TRANSLATE_NOOP("sentences", "how much of its power {0} radiates")},
+    {"convective-share", QT_TRANSLATE_NOOP("sentences", "how much of its power {0} gives to the air")},
+    {"beam", QT_TRANSLATE_NOOP("sentences", "how wide the beam of {0} is")},
 };
 
 } // namespace
+
+Sentences property_names()
+{
+    return property_rows;
+}
 
 Sentences assumption_names()
 {

@@ -19,13 +19,16 @@ constexpr Sentence rows[] = {
                                     "{clearance} away."),
      Verdict::not_known},
     {"danger.shell-near-lamp",
-     QT_TRANSLATE_NOOP("sentences",
-                       "The {part} ({material}) can catch fire: it is only {distance} from {lamp} and should "
-                       "be at least {clearance} away.")},
+     QT_TRANSLATE_NOOP("sentences", "{lamp} is only {distance} from the {part} ({material}), which can scorch. It "
+                                    "should be at least {clearance} away.")},
     {"danger.shell-near-lamp",
-     QT_TRANSLATE_NOOP("sentences",
-                       "How far the {part} ({material}) is from {lamp} is not known. It should be at least "
-                       "{clearance} away."),
+     QT_TRANSLATE_NOOP("sentences", "{lamp} is only {distance} from the {part} ({material}), which can catch fire. It "
+                                    "should be at least {clearance} away."),
+     Verdict::danger},
+    {"danger.shell-near-lamp",
+     QT_TRANSLATE_NOOP(
+         "sentences",
+         "How far {lamp} is from the {part} ({material}) is not known. It should be at least {clearance} away."),
      Verdict::not_known},
     {"danger.mat-under-bed",
      QT_TRANSLATE_NOOP("sentences", "An animal that digs down above {mat} meets {range} {case}. {regulated}")},

@@ -42,6 +42,7 @@ constexpr Sentence rows[] = {
      QT_TRANSLATE_NOOP("sentences", "This text holds a control character, such as a line break. Take it out.")},
     {"unknown-choice",
      QT_TRANSLATE_NOOP("sentences", "“{0}” is not one of the choices.[ Did you mean “{2}”?] The choices are: {1}.")},
+    {"repeated-choice", QT_TRANSLATE_NOOP("sentences", "“{0}” stands in this list twice. Once is enough.")},
     {"wrong-constant", QT_TRANSLATE_NOOP("sentences", "Here must stand {0}, and there is {1}.")},
     {"too-few-items",
      QT_TRANSLATE_NOOP("sentences", "The list has too few entries: {0}, and at least {1} are needed.")},

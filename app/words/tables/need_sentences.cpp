@@ -20,7 +20,6 @@ constexpr Sentence rows[] = {
     {"need.thermometers", QT_TRANSLATE_NOOP("sentences", "to read the warm and the cool end")},
     {"need.infrared", QT_TRANSLATE_NOOP("sentences", "to read the temperature of surfaces")},
     {"need.hygrometer", QT_TRANSLATE_NOOP("sentences", "to read the humidity")},
-    {"need.uv-meter", QT_TRANSLATE_NOOP("sentences", "to read the UV index")},
     {"need.substrate", QT_TRANSLATE_NOOP("sentences", "the bed, filled in before it settles")},
     {"need.cover", QT_TRANSLATE_NOOP("sentences", "covers a part of the top")},
     {"need.fitting", QT_TRANSLATE_NOOP("sentences", "furniture of the plan")},

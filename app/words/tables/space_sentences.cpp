@@ -37,6 +37,13 @@ constexpr Sentence rows[] = {
     {"space.outgrown",
      QT_TRANSLATE_NOOP("sentences", "By “{rule_title}” the box may be outgrown in {years_fast}[, at slow growth in "
                                     "{years_slow}] ({species}).")},
+    {"space.rule-side",
+     QT_TRANSLATE_NOOP("sentences", "The {side_name} is {side}, and “{rule_title}” ({rule_kind}) asks for {min}.")},
+    {"space.rule-side",
+     QT_TRANSLATE_NOOP(
+         "sentences",
+         "The {side_name} is {side}, and “{rule_title}” ({rule_kind}) asks for {min}, which is {short_by} more."),
+     Verdict::falls_short},
     {"space.side-short-of-body",
      QT_TRANSLATE_NOOP("sentences",
                        "The {side_name} is {side}, and the animal is {body} long ({species}). No side should "

@@ -1,0 +1,107 @@
+// What a user may type. Factors as in numbers_test.cpp.
+#include "tests/app/qt_strings.hpp"
+#include "tests/catch.hpp"
+
+#include "app/words/numbers.hpp"
+
+using namespace loam;
+using words::Formatter;
+using words::Quantity;
+using words::UnitSystem;
+
+namespace {
+
+const Formatter metric;
+const Formatter us(UnitSystem::us);
+const Formatter german(UnitSystem::metric, QLocale(QLocale::German, QLocale::Germany));
+
+double parsed(const Formatter& format, const char* text, Quantity quantity)
+{
+    const auto value = format.parse(QString::fromUtf8(text), quantity);
+    INFO(text);
+    REQUIRE(value.has_value());
+    return *value;
+}
+
+bool refused(const Formatter& format, const char* text, Quantity quantity)
+{
+    return !format.parse(QString::fromUtf8(text), quantity).has_value();
+}
+
+} // namespace
+
+TEST_CASE("A bare number counts in the unit that is shown")
+{
+    CHECK(parsed(metric, "90", Quantity::length) == Approx(0.9));
+    CHECK(parsed(us, "36", Quantity::length) == Approx(0.9144));
+    CHECK(parsed(us, "85", Quantity::temperature) == Approx(29.44444));
+    CHECK(parsed(metric, "40", Quantity::fraction) == Approx(0.4));
+    CHECK(parsed(us, "72", Quantity::volume) == Approx(68.137413));
+    CHECK(parsed(us, "2", Quantity::dose) == Approx(59.147059));
+}
+
+TEST_CASE("A unit that is written counts, whatever the reader's system")
+{
+    CHECK(parsed(us, "90 cm", Quantity::length) == Approx(0.9));
+    CHECK(parsed(metric, "36in", Quantity::length) == Approx(0.9144));
+    CHECK(parsed(metric, "3 ft 6 in", Quantity::length) == Approx(1.0668));
+    CHECK(parsed(metric, "3' 6\"", Quantity::length) == Approx(1.0668));
+    CHECK(parsed(metric, "3 1/2 in", Quantity::length) == Approx(0.0889));
+    CHECK(parsed(us, "3/16", Quantity::thickness) == Approx(0.0047625));
+    CHECK(parsed(metric, "85 °F", Quantity::temperature) == Approx(29.44444));
+    CHECK(parsed(us, "20 C", Quantity::temperature) == Approx(20.0));
+    CHECK(parsed(metric, "9 f", Quantity::temperature_difference) == Approx(5.0));
+    CHECK(parsed(us, "0.5 m2", Quantity::area) == Approx(0.5));
+    CHECK(parsed(metric, "4.5 sq ft", Quantity::area) == Approx(0.41806368));
+    CHECK(parsed(metric, "5 gal", Quantity::volume) == Approx(18.92705892));
+    CHECK(parsed(metric, "400 g", Quantity::mass) == Approx(0.4));
+    CHECK(parsed(us, "1 kg", Quantity::mass) == Approx(1.0));
+}
+
+TEST_CASE("Decimal marks are read by the locale, and otherwise only where they have one meaning")
+{
+    CHECK(parsed(metric, "35.4", Quantity::length) == Approx(0.354));
+    CHECK(parsed(metric, "35,4", Quantity::length) == Approx(0.354));
+    CHECK(parsed(german, "35,4", Quantity::length) == Approx(0.354));
+    CHECK(parsed(german, "35.4", Quantity::length) == Approx(0.354));
+    CHECK(parsed(metric, "1,234", Quantity::power) == Approx(1234.0));
+    CHECK(parsed(german, "1.234", Quantity::power) == Approx(1234.0));
+    CHECK(parsed(metric, "−5", Quantity::temperature) == Approx(-5.0));
+}
+
+TEST_CASE("What is not an amount is refused")
+{
+    CHECK(refused(metric, "", Quantity::length));
+    CHECK(refused(metric, "wide", Quantity::length));
+    CHECK(refused(metric, "90 kg", Quantity::length));
+    CHECK(refused(metric, "90 cm cm", Quantity::length));
+    CHECK(refused(metric, "1.2.3", Quantity::length));
+    CHECK(refused(metric, "3/0 in", Quantity::length));
+    CHECK(refused(metric, "nan", Quantity::length));
+    CHECK(refused(metric, "inf", Quantity::length));
+    CHECK(refused(metric, "1e999", Quantity::length));
+    CHECK(refused(metric, "20 m2", Quantity::length));
+}
+
+TEST_CASE("A field that was not touched gives back exactly what was stored")
+{
+    for (const double stored : {0.9144, 1.0 / 3.0, 29.444444444444443, 0.123456789, 5.0}) {
+        for (const Formatter& format : {metric, us, german}) {
+            for (const Quantity quantity : {Quantity::length, Quantity::temperature, Quantity::mass, Quantity::area}) {
+                CHECK(format.parse(format.bare(stored, quantity), quantity, stored) == stored);
+                CHECK(format.parse(format.value(stored, quantity), quantity, stored) == stored);
+            }
+        }
+    }
+}
+
+TEST_CASE("What is shown reads back to what was stored, within the digits shown")
+{
+    for (const double stored : {0.05, 0.3, 0.9144, 1.2192, 2.4}) {
+        for (const Formatter& format : {metric, us, german}) {
+            const auto back = format.parse(format.value(stored, Quantity::length), Quantity::length);
+            REQUIRE(back.has_value());
+            CHECK(*back == Approx(stored).margin(0.00128)); // half a tenth of an inch
+        }
+    }
+}
