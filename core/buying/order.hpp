@@ -41,7 +41,7 @@ enum class Unpriced {
     nothing_fits, // the kind is there, but not for these watts or this area
     out_of_stock, // only packs out of stock would do
     no_price,     // no price or no yield is given for what would do
-    too_large     // beyond what can be counted
+    too_large     // beyond what can be counted, or a choice too fine to be made exactly
 };
 
 struct Line {

@@ -11,7 +11,7 @@ namespace loam::buying {
 
 namespace {
 
-constexpr std::size_t most_partials = 2'000'000;
+constexpr std::size_t most_partials = 1'000'000;
 constexpr std::size_t no_parent = std::numeric_limits<std::size_t>::max();
 
 // A choice of packs other than the best-value one.
@@ -42,10 +42,9 @@ public:
 
     std::optional<Counts> run()
     {
-        partials_.push_back({});
-        queue_.push({0, 0, 0});
+        wait({});
         while (!queue_.empty()) {
-            const std::size_t index = std::get<2>(queue_.top());
+            const std::size_t index = std::get<3>(queue_.top());
             queue_.pop();
             const Partial partial = partials_[index];
             if (index != 0 && !worth_keeping(partial)) {
@@ -61,11 +60,11 @@ public:
     }
 
 private:
-    // Yield beyond what the price would have bought of best-value packs, but for the residue: it orders the partial
-    // choices of one residue.
-    Wide standing(const Partial& partial) const
+    // What the packs cost beyond the best rate, times the lead's yield. Never below zero, and never lowered by a
+    // further pack; within one residue it orders the partial choices by what they yield for their price.
+    Wide loss(const Partial& partial) const
     {
-        return static_cast<Wide>(partial.yield) - static_cast<Wide>(partial.price / lead_.price) * lead_.yield;
+        return static_cast<Wide>(partial.price) * lead_.yield - static_cast<Wide>(partial.yield) * lead_.price;
     }
 
     bool worth_keeping(const Partial& partial) const
@@ -79,11 +78,18 @@ private:
         if (rest * lead_.price > room * lead_.yield) {
             return false;
         }
-        const auto kept = standing_.find(partial.price % lead_.price);
-        return kept == standing_.end() || standing(partial) > kept->second;
+        // Whatever was kept for the residue has lost no more, so only a lower price can tell for this one.
+        const auto kept = cheapest_.find(partial.price % lead_.price);
+        return kept == cheapest_.end() || partial.price < kept->second;
     }
 
-    void keep(const Partial& partial) { standing_[partial.price % lead_.price] = standing(partial); }
+    void keep(const Partial& partial) { cheapest_[partial.price % lead_.price] = partial.price; }
+
+    void wait(const Partial& partial)
+    {
+        queue_.push({loss(partial), partial.price, partial.packs, partials_.size()});
+        partials_.push_back(partial);
+    }
 
     void complete(const Partial& partial, std::size_t index)
     {
@@ -112,8 +118,7 @@ private:
             if (partials_.size() >= most_partials) {
                 return false;
             }
-            queue_.push({next.price, next.packs, partials_.size()});
-            partials_.push_back(next);
+            wait(next);
         }
         return true;
     }
@@ -133,9 +138,9 @@ private:
     CoverPack lead_;
     std::int64_t price_step_ = 0;
     std::vector<Partial> partials_;
-    using Waiting = std::tuple<std::int64_t, std::int64_t, std::size_t>; // price, packs, index
+    using Waiting = std::tuple<Wide, std::int64_t, std::int64_t, std::size_t>; // loss, price, packs, index
     std::priority_queue<Waiting, std::vector<Waiting>, std::greater<>> queue_;
-    std::unordered_map<std::int64_t, Wide> standing_; // by residue of the price
+    std::unordered_map<std::int64_t, std::int64_t> cheapest_; // price kept, by its residue
     Completed shortest_{std::numeric_limits<std::int64_t>::max(), std::numeric_limits<std::int64_t>::max(), 0, 0};
 };
 

@@ -152,6 +152,23 @@ TEST_CASE("On large instances grid, search and a growing budget agree on the pri
     }
 }
 
+TEST_CASE("Where all packs are nearly the same value the search and a growing budget still agree")
+{
+    Dice dice(6);
+    for (int instance = 0; instance < 200; ++instance) {
+        Covering covering{dice.between(1, 40000), {}};
+        for (int i = 0; i < 5; ++i) {
+            const std::int64_t yield = dice.between(300, 2400);
+            covering.packs.push_back({yield, yield / 4 + dice.between(0, 3)});
+        }
+        const auto counts = choose_by_search(covering);
+        REQUIRE(counts);
+        CAPTURE(instance, covering.demand);
+        REQUIRE(sums_of(covering, *counts).yield >= covering.demand);
+        REQUIRE(sums_of(covering, *counts).price == by_growing_budget(covering));
+    }
+}
+
 TEST_CASE("Prices in proportion to the yields, where no bound helps, are still solved")
 {
     // An odd demand and even packs at the same price per litre: the search can't stop at the bound.
