@@ -17,6 +17,7 @@ PriceHeader read_price_header(const csv::Row& row, json::Problems& problems)
 {
     PriceHeader header{{}, row.cells.size()};
     std::vector<std::string_view> known;
+    known.reserve(price_columns.size());
     for (const Column& column : price_columns) {
         known.push_back(column.name);
     }

@@ -20,6 +20,7 @@ static std::string cell_text(const json::Node* node)
 std::string write_csv(const PriceList& prices)
 {
     std::vector<std::string> cells;
+    cells.reserve(price_columns.size());
     for (const Column& column : price_columns) {
         cells.emplace_back(column.name);
     }
