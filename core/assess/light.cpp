@@ -101,9 +101,11 @@ void report_unknown(const Housed& housed, const UvScene& scene, Notes& notes)
                    because("rule.uv-measured-only", {{"distance", distance_m, "m"}},
                            {{"lamp", lamp.id}, {"reason", reason_of(lamp, distance_m)}},
                            {"Common practice, no source: a lamp's watts say nothing of its UV", Confidence::practice}));
-        finding.remedy = lamp.table.empty()
-                             ? state(pointer_to(housed, scene.devices[i], "uvi_table"))
-                             : remedy("remedy.measure-uv", {{"distance", distance_m, "m"}}, {{"device", lamp.id}});
+        if (lamp.table.empty()) {
+            finding.remedy = state(pointer_to(housed, scene.devices[i], "uvi_table"));
+        } else {
+            finding.remedy = remedy("remedy.measure-uv", {{"distance", distance_m, "m"}}, {{"device", lamp.id}});
+        }
     }
 }
 
@@ -143,8 +145,11 @@ Judgement judge_species(const Housed& housed, const UvScene* scene, const catalo
     if (const auto to_m = light::distance_of_uvi(lamp.table, wanted)) {
         const double by_m = *to_m - slant_m(lamp, scene->basking);
         const std::vector<Input> amounts{{"by", std::abs(by_m), "m"}, {"to", lamp.at.z_m + by_m, "m"}};
-        finding.remedy = by_m > 0.0 ? remedy("remedy.raise-lamp", amounts, {{"device", lamp.id}})
-                                    : remedy("remedy.lower-lamp", amounts, {{"device", lamp.id}});
+        if (by_m > 0.0) {
+            finding.remedy = remedy("remedy.raise-lamp", amounts, {{"device", lamp.id}});
+        } else {
+            finding.remedy = remedy("remedy.lower-lamp", amounts, {{"device", lamp.id}});
+        }
     }
     return judgement;
 }

@@ -117,10 +117,13 @@ void judge_gap(const Housed& housed, Notes& notes, const KnownDevice& known, con
                 {{"lamp", known.device.id}, {"standing_on", standing}},
                 known.device.clearance_m ? Source{"The maker's figure, as stated in the plan", Confidence::confirmed}
                                          : known.traits->clearance_m.source));
-    finding.remedy = on_perch ? remedy("remedy.move-perch", {}, {{"fitting", nearest.standing}})
-                              : remedy("remedy.raise-lamp",
-                                       {{"by", needed_m - gap_m, "m"}, {"to", known.z_m + needed_m - gap_m, "m"}},
-                                       {{"device", known.device.id}});
+    if (on_perch) {
+        finding.remedy = remedy("remedy.move-perch", {}, {{"fitting", nearest.standing}});
+    } else {
+        const double by_m = needed_m - gap_m;
+        finding.remedy = remedy("remedy.raise-lamp", {{"by", by_m, "m"}, {"to", known.z_m + by_m, "m"}},
+                                {{"device", known.device.id}});
+    }
 }
 
 } // namespace
