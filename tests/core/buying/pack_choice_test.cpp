@@ -169,6 +169,14 @@ TEST_CASE("Where all packs are nearly the same value the search and a growing bu
     }
 }
 
+TEST_CASE("A better rate does not hide a smaller pack of the same residue where the demand is small")
+{
+    // By hand: 1000 at 10 is the best rate. 1770 at 18 and 1260 at 13 lose less than 755 at 8 and 250 at 3, to whose
+    // residues modulo 10 they belong; yet 755 + 250 covers 1005 for 11, and no other choice costs 11 or less.
+    const Covering covering{1005, {{1000, 10}, {250, 3}, {1260, 13}, {755, 8}, {1770, 18}}};
+    CHECK(choose_by_search(covering) == Counts{0, 1, 0, 1, 0});
+}
+
 TEST_CASE("Prices in proportion to the yields, where no bound helps, are still solved")
 {
     // An odd demand and even packs at the same price per litre: the search can't stop at the bound.
