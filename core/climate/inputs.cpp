@@ -26,8 +26,10 @@ void visit_shell(Box& box, const VisitInput& visit)
     visit_sheet(box.base, "base", conduction, visit);
     if (box.top == TopKind::pane)
         visit_sheet(box.top_sheet, "top", rest, visit);
-    if (box.top == TopKind::mesh)
+    if (box.top == TopKind::mesh) {
         visit("mesh.open-fraction", box.mesh_open_fraction, {.longwave = true, .shortwave = true, .rest = true});
+        visit("mesh.return", box.mesh_return, shortwave);
+    }
     for (Sheet& sheet : box.underlay)
         visit_sheet(sheet, "underlay." + sheet.material, conduction, visit);
     for (CoverPatch& cover : box.covers) {

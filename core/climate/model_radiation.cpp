@@ -207,6 +207,9 @@ std::vector<double> lamp_release(const Model& model, const Box& box, const Scene
     release.beam(scene.casts[l]);
     if (lamp.above_top)
         release.on_top(scene.casts[l]);
+    if (lamp.above_top && box.top == TopKind::mesh)
+        into[model.layout.upper_air()] +=
+            scene.casts[l].region_share[0] * (1.0 - box.mesh_open_fraction.likely) * box.mesh_return.likely;
     for (double& share : into)
         share *= lamp.radiant_share.likely;
     if (!lamp.above_top) {

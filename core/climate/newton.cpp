@@ -76,7 +76,7 @@ bool fits(const Model& model, const std::vector<double>& start)
 }
 
 std::optional<Solution> solve(const Model& model, std::vector<double> start, BorderedSolver& solver,
-                              const std::stop_token& stop)
+                              const std::stop_token& stop, double share)
 {
     constexpr int most_iterations = 60;
     Solution result{.values = std::move(start)};
@@ -90,7 +90,7 @@ std::optional<Solution> solve(const Model& model, std::vector<double> start, Bor
         if (stop.stop_requested())
             return std::nullopt;
         result.residual_w = largest(result.balance.residual_w);
-        result.converged = result.residual_w < 1e-10 * std::max(1.0, result.balance.drawn_w);
+        result.converged = result.residual_w < share * std::max(1.0, result.balance.drawn_w);
         if (result.converged)
             break;
         const bool fresh = !factored;
@@ -106,12 +106,35 @@ std::optional<Solution> solve(const Model& model, std::vector<double> start, Bor
             factored = false; // the old factors no longer help
             continue;
         }
-        factored = trial->norm < 0.1 * norm_now;
+        factored = trial->norm < 0.4 * norm_now; // a new factorisation costs more than ten steps with the old one
         norm_now = trial->norm;
         result.values = std::move(trial->values);
         result.balance = std::move(trial->balance);
     }
     return result;
+}
+
+std::optional<Solution> solve_nearby(const Model& model, const std::vector<double>& start, const BorderedSolver& solver)
+{
+    constexpr int most_steps = 16;
+    Solution result{.values = start};
+    auto now = balance(model, start, nullptr);
+    for (; now && result.iterations < most_steps; ++result.iterations) {
+        const double before_w = result.iterations > 0 ? result.residual_w : INFINITY;
+        result.residual_w = largest(now->residual_w);
+        result.converged = result.residual_w < nearby_share * std::max(1.0, now->drawn_w);
+        if (result.converged) {
+            result.balance = std::move(*now);
+            return result;
+        }
+        if (!(result.residual_w < 0.75 * before_w))
+            return std::nullopt;
+        const std::vector<double> step = solver.solve(now->residual_w);
+        for (std::size_t i = 0; i < step.size(); ++i)
+            result.values[i] -= step[i];
+        now = balance(model, result.values, nullptr);
+    }
+    return std::nullopt;
 }
 
 bool factor_at(const Model& model, const Solution& solution, BorderedSolver& solver)

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <memory>
 #include <numeric>
 
 #include "core/climate/probe.hpp"
@@ -161,8 +162,12 @@ private:
         const auto model = make_model(box, now, scene);
         if (!model)
             return straight;
-        BorderedSolver own(*model);
-        const auto solution = solve(*model, s_.solution.values, own, stop_);
+        auto solution = solve_nearby(*model, s_.solution.values, solver_);
+        if (!solution) {
+            if (!spare_)
+                spare_ = std::make_unique<BorderedSolver>(*model);
+            solution = solve(*model, s_.solution.values, *spare_, stop_, nearby_share);
+        }
         if (!solution || !solution->converged)
             return straight;
         const Quantities quantities = make_quantities(*model, box, scene, s_.places, solution->values);
@@ -195,6 +200,7 @@ private:
 
     const Solved& s_;
     BorderedSolver& solver_;
+    std::unique_ptr<BorderedSolver> spare_; // its factors may change
     const std::stop_token& stop_;
     Model varied_;
     std::vector<double> likely_;

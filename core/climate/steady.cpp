@@ -31,7 +31,7 @@ void keep_start(Workspace& workspace, const std::string& case_id, const std::vec
 
 // The figures with the bed as damp under the lamp as elsewhere, as after misting. Nothing where no lamp dries it, or
 // where that state has no solution.
-std::vector<OtherState> damp_state(const Solved& solved, const std::stop_token& stop)
+std::vector<OtherState> damp_state(const Solved& solved, const BorderedSolver& nearby, const std::stop_token& stop)
 {
     const auto& dryness = solved.scene.dryness;
     const bool dried = std::any_of(dryness.begin(), dryness.end(), [](double share) { return share > 0.0; });
@@ -43,8 +43,11 @@ std::vector<OtherState> damp_state(const Solved& solved, const std::stop_token& 
     model.floor.dryness = scene.dryness;
     if (!set_conduction(model, solved.box, scene))
         return {};
-    BorderedSolver solver(model);
-    const auto solution = solve(model, solved.solution.values, solver, stop);
+    auto solution = solve_nearby(model, solved.solution.values, nearby);
+    if (!solution) {
+        BorderedSolver solver(model);
+        solution = solve(model, solved.solution.values, solver, stop, nearby_share);
+    }
     if (!solution || !solution->converged)
         return {};
     const Quantities quantities = make_quantities(model, solved.box, scene, solved.places, solution->values);
@@ -85,7 +88,7 @@ std::optional<CaseResult> solve_steady(const Box& given, const Case& room, Works
     const Places places = find_places(*model, box, *scene, solution->values);
     const Quantities quantities = make_quantities(*model, box, *scene, places, solution->values);
     const Solved solved{box, room, *scene, *model, *solution, places, quantities};
-    const auto ranges = find_ranges(solved, solver, damp_state(solved, stop), stop);
+    const auto ranges = find_ranges(solved, solver, damp_state(solved, solver, stop), stop);
     if (!ranges)
         return std::nullopt;
     report_ranges(solved, *ranges, result);

@@ -23,7 +23,7 @@ Zone zone_of(const Geometry& g, const Block& block)
     Zone zone;
     for (std::size_t j = block.j; j < block.j + block.deep; ++j)
         for (std::size_t i = block.i; i < block.i + block.wide; ++i)
-            zone.columns.push_back(j * g.nx + i);
+            zone.columns.emplace_back(j * g.nx + i, 1.0 / static_cast<double>(block.wide * block.deep));
     zone.area = {static_cast<double>(block.i) * g.dx_m, static_cast<double>(block.j) * g.dy_m,
                  static_cast<double>(block.wide) * g.dx_m, static_cast<double>(block.deep) * g.dy_m};
     return zone;
@@ -49,21 +49,33 @@ Zone hottest_block(const Model& model, const Geometry& g, double side_m, const s
     return best;
 }
 
+void keep_least_lit(Zone& zone, const std::vector<double>& light)
+{
+    std::stable_sort(zone.columns.begin(), zone.columns.end(),
+                     [&light](const auto& a, const auto& b) { return light[a.first] < light[b.first]; });
+    zone.columns.resize(std::max<std::size_t>(1, zone.columns.size() / 4));
+    for (auto& column : zone.columns)
+        column.second = 1.0 / static_cast<double>(zone.columns.size());
+}
+
 Zone outside_spot(Zone zone, const std::vector<double>& light)
 {
     const double peak = *std::max_element(light.begin(), light.end());
     if (peak <= 0.0)
         return zone;
-    std::vector<std::size_t> shaded;
-    for (const std::size_t c : zone.columns)
-        if (light[c] <= 0.5 * peak)
-            shaded.push_back(c);
-    if (shaded.empty()) {
-        shaded = zone.columns;
-        std::stable_sort(shaded.begin(), shaded.end(),
-                         [&light](std::size_t a, std::size_t b) { return light[a] < light[b]; });
-        shaded.resize(std::max<std::size_t>(1, shaded.size() / 4));
+    std::vector<std::pair<std::size_t, double>> shaded;
+    double sum = 0.0;
+    for (const auto& [column, weight] : zone.columns)
+        if (const double share = std::clamp((0.65 - light[column] / peak) / 0.3, 0.0, 1.0); share > 0.0) {
+            shaded.emplace_back(column, weight * share);
+            sum += weight * share;
+        }
+    if (sum < 0.05) {
+        keep_least_lit(zone, light);
+        return zone;
     }
+    for (auto& column : shaded)
+        column.second /= sum;
     zone.columns = std::move(shaded);
     return zone;
 }
@@ -71,8 +83,8 @@ Zone outside_spot(Zone zone, const std::vector<double>& light)
 Reading mean_over(const Zone& zone, const auto& reading_at)
 {
     std::vector<std::pair<Reading, double>> parts;
-    for (const std::size_t c : zone.columns)
-        parts.emplace_back(reading_at(c), 1.0 / static_cast<double>(zone.columns.size()));
+    for (const auto& [column, weight] : zone.columns)
+        parts.emplace_back(reading_at(column), weight);
     return mean_of(parts);
 }
 
@@ -82,8 +94,13 @@ Zone few_of(const Zone& zone)
     constexpr std::size_t most = 9;
     Zone few{.columns = {}, .area = zone.area};
     const std::size_t count = std::min(most, zone.columns.size());
-    for (std::size_t i = 0; i < count; ++i)
+    double sum = 0.0;
+    for (std::size_t i = 0; i < count; ++i) {
         few.columns.push_back(zone.columns[(2 * i + 1) * zone.columns.size() / (2 * count)]);
+        sum += few.columns.back().second;
+    }
+    for (auto& column : few.columns)
+        column.second /= sum;
     return few;
 }
 

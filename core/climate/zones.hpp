@@ -1,6 +1,7 @@
 // Which part of the floor is the basking spot, the warm side and the cool side, and what is read there.
 #pragma once
 
+#include <utility>
 #include <vector>
 
 #include "core/climate/model.hpp"
@@ -9,14 +10,14 @@
 namespace loam::climate {
 
 struct Zone {
-    std::vector<std::size_t> columns;
+    std::vector<std::pair<std::size_t, double>> columns; // weights sum to 1
     Rect area;
 };
 
 // basking: the patch of the largest animal's size with the highest mean surface temperature.
-// warm: the end third of the length with the warmer ground, without the beam's spot (where the lamp light is above
-//       half of its peak; if all of the third is, its least lit quarter).
-// cool: the other end's third.
+// warm: the end third of the length with the warmer ground, without the beam's spot: a column counts less from 0.35 of
+//       the lamp light's peak and no more at 0.65 (if all of the third is so bright, its least lit quarter counts).
+// cool: the other end's third, likewise.
 struct Zones {
     Zone basking;
     Zone warm;

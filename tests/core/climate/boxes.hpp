@@ -13,8 +13,8 @@ inline Sheet glass(double thickness_m)
             .conductivity_w_mk = {0.95, 1.0, 1.05},
             .heat_capacity_j_m3k = 1.875e6,
             .emissivity = {0.82, 0.84, 0.89},
-            .lamp_transmittance = {0.72, 0.78, 0.84},
-            .lamp_absorptance = {0.09, 0.14, 0.20}};
+            .lamp_transmittance = {0.65, 0.75, 0.84},
+            .lamp_absorptance = {0.09, 0.17, 0.28}};
 }
 
 inline Sheet towel()
@@ -50,7 +50,7 @@ inline Lamp flood(double power_w)
             .power_w = {0.95 * power_w, power_w, 1.05 * power_w},
             .radiant_share = {0.70, 0.80, 0.86},
             .convective_share = {0.10, 0.16, 0.25},
-            .beam_deg = {50.0, 70.0, 100.0},
+            .beam_deg = {40.0, 60.0, 90.0},
             .length_m = 0.0,
             .above_top = true,
             .thermal = false,
