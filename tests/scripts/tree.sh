@@ -3,7 +3,8 @@
 #   - no path of somebody's machine and no mark of unfinished work;
 #   - sizes: no source file over 500 lines, nine in ten under 250, the median under 100;
 #   - text ends with a line feed and has no carriage returns;
-#   - shell scripts parse.
+#   - shell scripts parse;
+#   - the documents name files that are there.
 # Ends with 77 (skipped) where the folder is no git checkout: then nobody can say what is committed.
 set -eu
 cd "$1"
@@ -60,4 +61,22 @@ git ls-files -- '*.sh' >"$list"
 while IFS= read -r file; do
     [ ! -f "$file" ] || sh -n "$file" || complain "$file: does not parse"
 done <"$list"
+
+# Documents name files that are there. A name with a wildcard or a placeholder is passed over.
+for document in DEVELOPERS.md README.md tests/README.md; do
+    [ -f "$document" ] || continue
+    # shellcheck disable=SC2016 # backquotes as they stand in the document
+    grep -oE '`(core|app|cmake|resources|examples|tests)/[A-Za-z0-9_./-]+`' "$document" | tr -d '`' | sort -u >"$list"
+    while IFS= read -r name; do
+        [ -e "$name" ] || complain "$document: $name is not there"
+    done <"$list"
+done
+# tests/README.md: a heading names the folder, the first column the files.
+awk '/^## tests/ { folder = $2 } /^\| `/ { split($0, cells, "|"); print folder " " cells[2] }' tests/README.md |
+    tr -d '`,' | while read -r folder names; do
+    for name in $names; do
+        [ -f "$folder/$name" ] || echo "$folder/$name"
+    done
+done >"$list"
+[ ! -s "$list" ] || complain "tests/README.md names what is not there: $(tr '\n' ' ' <"$list")"
 exit "$failed"
