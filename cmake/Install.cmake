@@ -14,5 +14,9 @@ endif()
 # For other programs and for people who write their own guidance.
 install(DIRECTORY ${PROJECT_SOURCE_DIR}/resources/schema DESTINATION ${CMAKE_INSTALL_DATADIR}/loamstead
         FILES_MATCHING PATTERN "*.schema.json")
-install(DIRECTORY ${PROJECT_SOURCE_DIR}/examples DESTINATION ${CMAKE_INSTALL_DOCDIR})
-install(FILES ${PROJECT_SOURCE_DIR}/CHANGELOG.md ${PROJECT_SOURCE_DIR}/LICENSE DESTINATION ${CMAKE_INSTALL_DOCDIR})
+set(documents ${CMAKE_INSTALL_DATADIR}/doc/loamstead)
+foreach(kind species rules prices)
+  install(FILES ${PROJECT_SOURCE_DIR}/resources/${kind}/README.md DESTINATION ${documents}/guidance RENAME ${kind}.md)
+endforeach()
+install(DIRECTORY ${PROJECT_SOURCE_DIR}/examples DESTINATION ${documents})
+install(FILES ${PROJECT_SOURCE_DIR}/CHANGELOG.md ${PROJECT_SOURCE_DIR}/LICENSE DESTINATION ${documents})
