@@ -41,6 +41,15 @@ manual_has_no_warnings() {
     done
 }
 
+# The desktop knows the program by its domain turned round, and the entry, the description and the icon by that name.
+domain=$(sed -n 's/.*setOrganizationDomain(QStringLiteral("\([a-z]*\)\.\([a-z]*\)")).*/\2.\1/p' "$1/app/files/identity.cpp")
+id=$domain.Loamstead
+if [ -z "$domain" ] || ! grep -q "^Icon=$id\$" "$linux/$id.desktop" ||
+    ! grep -q "<id>$id</id>" "$linux/$id.metainfo.xml"; then
+    echo "the files are not named after the program's domain" >&2
+    failed=1
+fi
+
 check desktop-file-validate desktop-file-validate "$linux/invalid.loamstead.Loamstead.desktop"
 check appstreamcli appstreamcli validate --no-net "$linux/invalid.loamstead.Loamstead.metainfo.xml"
 check update-mime-database mime_type_is_known
