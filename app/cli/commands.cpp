@@ -1,0 +1,72 @@
+#include "app/cli/command.hpp"
+
+namespace loam::cli {
+
+namespace {
+
+const Option date{"--date", "YYYY-MM-DD", "assess as of this day; today where it is left out", "", false};
+const Option units{"--units", "SYSTEM", "metric (as without it) or us", "metric us", false};
+const Option prices{"--prices", "FILE", "use this price list, JSON or CSV", "", false};
+
+} // namespace
+
+std::span<const Command> commands()
+{
+    static const std::vector<Command> all{
+        {"assess",
+         "PLAN",
+         "everything that can be computed for a plan: verdicts, climate, loads, costs",
+         {{"--json", "", "for programs, as JSON", "", false},
+          {"--strict", "", "end with status 1 where something falls short or is a danger", "", false},
+          date,
+          units,
+          prices},
+         1,
+         1,
+         run_assess},
+        {"shop",
+         "PLAN...",
+         "one shopping list over all the plans named",
+         {prices,
+          {"--csv", "", "for spreadsheets, as CSV", "", false},
+          {"--json", "", "for programs, as JSON", "", false},
+          date,
+          units},
+         1,
+         1000,
+         run_shop},
+        {"sheet",
+         "PLAN",
+         "the printed sheets as a PDF file",
+         {{"--out", "FILE.pdf", "where the sheets go; must be given", "", false},
+          {"--paper", "SIZE", "a4 (as without it) or letter", "a4 letter", false},
+          {"--only", "SHEETS", "only these, separated by commas: shopping, budget", "shopping budget", true},
+          date,
+          units,
+          prices},
+         1,
+         1,
+         run_sheet,
+         true},
+        {"schema",
+         "KIND",
+         "the JSON Schema of a kind of file: plan, prices, species, rules, materials, devices, assumptions",
+         {},
+         1,
+         1,
+         run_schema},
+    };
+    return all;
+}
+
+const Command* find_command(const QString& name)
+{
+    for (const Command& command : commands()) {
+        if (name == QString::fromUtf8(command.name.data(), static_cast<qsizetype>(command.name.size()))) {
+            return &command;
+        }
+    }
+    return nullptr;
+}
+
+} // namespace loam::cli

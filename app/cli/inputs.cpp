@@ -1,0 +1,83 @@
+#include "app/cli/inputs.hpp"
+
+#include <QDate>
+
+#include <algorithm>
+#include <utility>
+
+#include "app/cli/say.hpp"
+#include "app/files/bytes.hpp"
+#include "app/files/guidance.hpp"
+#include "app/files/plan_file.hpp"
+#include "app/files/price_file.hpp"
+
+namespace loam::cli {
+
+namespace {
+
+std::chrono::year_month_day calendar_day(const QDate& date)
+{
+    return {std::chrono::year(date.year()), std::chrono::month(static_cast<unsigned>(date.month())),
+            std::chrono::day(static_cast<unsigned>(date.day()))};
+}
+
+std::optional<std::chrono::year_month_day> date_of(const Arguments& arguments)
+{
+    const auto given = arguments.value("--date");
+    const QDate date = given ? QDate::fromString(*given, QStringLiteral("yyyy-MM-dd")) : QDate::currentDate();
+    if (!date.isValid()) {
+        tell(say("“%1” is not a date of the form YYYY-MM-DD.").arg(*given));
+        return std::nullopt;
+    }
+    return calendar_day(date);
+}
+
+// Each message behind the name of its file; one that names the file itself stands alone.
+Exit refuse(files::Failure failure, const QString& path, const QStringList& errors)
+{
+    if (failure == files::Failure::unreadable) {
+        tell(errors);
+        return Exit::file_trouble;
+    }
+    for (const QString& error : errors) {
+        tell(files::shown_path(path) + QStringLiteral(": ") + error);
+    }
+    return Exit::bad_input;
+}
+
+} // namespace
+
+std::variant<Inputs, Exit> read_inputs(const Arguments& arguments)
+{
+    const auto date = date_of(arguments);
+    if (!date) {
+        return Exit::wrong_usage;
+    }
+    const bool us = arguments.value("--units") == QStringLiteral("us");
+    Inputs inputs{{}, {}, *date, words::Formatter(us ? words::UnitSystem::us : words::UnitSystem::metric)};
+    // All files are looked at before giving up, so that every problem is told at once.
+    Exit worst = Exit::done;
+    for (const QString& path : arguments.files) {
+        files::PlanFile file = files::read_plan(path);
+        if (file.failure != files::Failure::none) {
+            worst = std::max(worst, refuse(file.failure, path, file.errors));
+        }
+        inputs.plans.push_back(std::move(file.plan));
+    }
+    files::Guidance guidance = files::load_guidance();
+    tell(guidance.problems);
+    inputs.catalog = std::move(guidance.catalog);
+    if (const auto path = arguments.value("--prices")) {
+        files::PriceFile file = files::read_prices(*path);
+        if (file.failure != files::Failure::none) {
+            worst = std::max(worst, refuse(file.failure, *path, file.errors));
+        }
+        inputs.catalog.prices = std::move(file.prices);
+    }
+    if (worst != Exit::done) {
+        return worst;
+    }
+    return inputs;
+}
+
+} // namespace loam::cli

@@ -1,0 +1,25 @@
+// What the commands read: plans, guidance, prices, the date. Each says on standard error what is wrong.
+#pragma once
+
+#include <chrono>
+#include <optional>
+#include <variant>
+#include <vector>
+
+#include "app/cli/command.hpp"
+#include "app/words/numbers.hpp"
+#include "core/catalog/catalog.hpp"
+#include "core/plan/plan.hpp"
+
+namespace loam::cli {
+
+struct Inputs {
+    std::vector<plan::Plan> plans;
+    catalog::Catalog catalog;
+    std::chrono::year_month_day date;
+    words::Formatter formatter;
+};
+
+std::variant<Inputs, Exit> read_inputs(const Arguments& arguments);
+
+} // namespace loam::cli

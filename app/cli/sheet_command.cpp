@@ -1,0 +1,56 @@
+#include "app/cli/inputs.hpp"
+#include "app/cli/say.hpp"
+#include "app/sheets/sheets.hpp"
+#include "core/assess/assess.hpp"
+
+namespace loam::cli {
+
+namespace {
+
+std::vector<sheets::Sheet> sheets_of(const Arguments& arguments)
+{
+    const QStringList only =
+        arguments.value("--only").value_or(QStringLiteral("shopping,budget")).split(QLatin1Char(','));
+    std::vector<sheets::Sheet> wanted;
+    if (only.contains(QStringLiteral("shopping"))) {
+        wanted.push_back(sheets::Sheet::shopping);
+    }
+    if (only.contains(QStringLiteral("budget"))) {
+        wanted.push_back(sheets::Sheet::budget);
+    }
+    return wanted;
+}
+
+} // namespace
+
+Exit run_sheet(const Arguments& arguments)
+{
+    const auto out = arguments.value("--out");
+    if (!out || out == QStringLiteral("-")) {
+        tell(say("“sheet” needs --out with the name of a PDF file."));
+        return Exit::wrong_usage;
+    }
+    const auto read = read_inputs(arguments);
+    if (const Exit* refused = std::get_if<Exit>(&read)) {
+        return *refused;
+    }
+    const Inputs& inputs = std::get<Inputs>(read);
+    const plan::Plan& plan = inputs.plans.front();
+    assess::Workspace workspace;
+    const assess::Assessment assessment =
+        *assess::assess(plan, inputs.catalog, inputs.date, workspace); // never stopped
+    const bool letter = arguments.value("--paper") == QStringLiteral("letter");
+    const sheets::Request request{plan,
+                                  assessment,
+                                  inputs.catalog,
+                                  inputs.formatter,
+                                  letter ? sheets::Paper::letter : sheets::Paper::a4,
+                                  sheets_of(arguments)};
+    if (const auto error = sheets::write_pdf(request, *out)) {
+        tell(*error);
+        return Exit::file_trouble;
+    }
+    return Exit::done;
+}
+
+} // namespace loam::cli
