@@ -7,8 +7,8 @@ namespace loam::climate {
 
 // Mass flow per area and vapour pressure difference over undisturbed water, kg/(s m2 Pa); the flow is this times
 // (p_water - p_air). Method: 0.089 W/(m2 Pa) over the latent heat, times an activity factor of 0.5 for water that
-// nobody swims in. Range: still air, 0 to 60 degC. Between Shah 2014 (0.8 of it over a bowl in a warm box) and
-// Smith, Lof & Jones 1994 (1.4).
+// nobody swims in. Range: still air, 0 to 60 degC. Shah 2014 gives 1.06 of it at
+// 26 degC and half-saturated air, Smith, Lof & Jones 1994 1.43.
 // Source: ASHRAE HVAC Applications, natatoriums.
 double still_water_kg_s_m2_pa();
 
