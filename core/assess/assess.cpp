@@ -20,8 +20,26 @@ bool solve_climates(const Context& context, Workspace::Store& store, std::stop_t
             }
             kept.climate = std::move(*solved);
             kept.climate_key = std::move(key);
+            kept.has_remedies = false;
         }
         part.climate = &kept.climate;
+    }
+    return true;
+}
+
+// Searching for remedies takes longer than all that it needs; the judgements are delivered first.
+bool search_remedies(Workspace::Store& store, std::stop_token stop, const std::vector<Part>& parts)
+{
+    for (const Part& part : parts) {
+        Workspace::Store::Kept& kept = store.of(part.housed.enclosure.id);
+        if (!kept.has_remedies) {
+            ClimateStage stage = kept.climate; // a search that is stopped leaves no half of itself
+            if (!add_climate_remedies(stage, kept.starts, stop)) {
+                return false;
+            }
+            kept.climate = std::move(stage);
+            kept.has_remedies = true;
+        }
     }
     return true;
 }
@@ -61,10 +79,19 @@ std::optional<Assessment> assess(const plan::Plan& plan, const catalog::Catalog&
             return std::nullopt;
         }
     }
-    if (on_stage && !all_kept(context, store, parts)) {
+    const bool solving = !all_kept(context, store, parts);
+    if (on_stage && solving) {
         on_stage(compose(context, parts));
     }
     if (!solve_climates(context, store, stop, parts)) {
+        return std::nullopt;
+    }
+    if (on_stage && solving) {
+        Assessment judged = compose(context, parts);
+        judged.complete = false; // remedies are still to come
+        on_stage(judged);
+    }
+    if (!search_remedies(store, stop, parts)) {
         return std::nullopt;
     }
     Assessment assessment = compose(context, parts);

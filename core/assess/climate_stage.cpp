@@ -28,6 +28,30 @@ void report_solution(Notes& notes, const Housed& housed, const SolvedCase& solve
     }
 }
 
+// A case that was never solved starts from the one most like it: the same devices are on, only the room differs.
+void start_from_neighbour(climate::Workspace& workspace, const std::vector<SolvedCase>& solved,
+                          const climate::Case& room)
+{
+    const auto start_of = [&](const std::string& id) -> const climate::Workspace::Start* {
+        for (const climate::Workspace::Start& start : workspace.starts) {
+            if (start.case_id == id) {
+                return &start;
+            }
+        }
+        return nullptr;
+    };
+    if (start_of(room.id) != nullptr) {
+        return;
+    }
+    for (const SolvedCase& one : solved) {
+        const climate::Workspace::Start* start = start_of(one.room.id);
+        if (one.room.day == room.day && one.result.converged && start != nullptr) {
+            workspace.starts.push_back({room.id, start->values});
+            return;
+        }
+    }
+}
+
 void report_missing_targets(Notes& notes, const Housed& housed, const std::vector<const catalog::Species*>& species)
 {
     const auto tell = [&](const catalog::Species& one, std::string zone) {
@@ -61,8 +85,8 @@ std::optional<ClimateStage> assess_climate(const Context& context, const Housed&
     const auto& box = std::get<ClimateBox>(set_up);
     const auto species = species_in(housed.enclosure, context.catalog);
     report_missing_targets(stage.notes, housed, species);
-    std::vector<SolvedCase> solved;
     for (const climate::Case& room : climate_cases(context, box.box, stage.notes)) {
+        start_from_neighbour(workspace, stage.solved, room);
         auto one = solve_case(box, room, species, workspace, stop);
         if (!one) {
             return std::nullopt;
@@ -70,15 +94,37 @@ std::optional<ClimateStage> assess_climate(const Context& context, const Housed&
         report_solution(stage.notes, housed, *one);
         stage.heat.push_back(judge_case(*one, species));
         report_zones(stage.notes, housed, stage.heat.back(), room);
-        solved.push_back(std::move(*one));
+        stage.solved.push_back(std::move(*one));
     }
-    report_heat_dangers(stage.notes, context, housed, solved, species);
-    auto humidity = judge_humidity(stage.notes, context, housed, solved, workspace, stop);
-    if (!humidity || !add_heat_remedies(stage.notes, context, solved, workspace, stop)) {
-        return std::nullopt;
-    }
-    stage.humidity = std::move(*humidity);
+    report_heat_dangers(stage.notes, housed, stage.solved, species);
+    stage.humidity = judge_humidity(stage.notes, context, housed, stage.solved);
     return stage;
+}
+
+bool add_climate_remedies(ClimateStage& stage, climate::Workspace workspace, std::stop_token stop)
+{
+    return add_humidity_remedies(stage.notes, stage.humidity, stage.solved, workspace, stop) &&
+           add_heat_remedies(stage.notes, stage.solved, workspace, stop);
+}
+
+std::string label_of(const Finding& finding, std::string_view name)
+{
+    for (const Label& label : finding.because.labels) {
+        if (label.name == name) {
+            return label.text;
+        }
+    }
+    return {};
+}
+
+std::optional<double> input_of(const Finding& finding, std::string_view name)
+{
+    for (const Input& input : finding.because.inputs) {
+        if (input.name == name) {
+            return input.value;
+        }
+    }
+    return std::nullopt;
 }
 
 } // namespace loam::assess

@@ -10,19 +10,6 @@
 
 namespace loam::assess {
 
-struct ClimateStage {
-    std::vector<HeatCase> heat;
-    std::vector<HumidityCase> humidity;
-    Notes notes;
-    friend bool operator==(const ClimateStage&, const ClimateStage&) = default;
-};
-
-// nullopt only where `stop` was requested.
-std::optional<ClimateStage> assess_climate(const Context& context, const Housed& housed, climate::Workspace& workspace,
-                                           std::stop_token stop);
-
-// The steps below work on one another's results.
-
 struct SolvedCase {
     climate::Case room;
     climate::Box box; // with the settings that were chosen where the plan leaves them open
@@ -30,7 +17,26 @@ struct SolvedCase {
     // Of devices whose dimmer the plan leaves open: what they reach at nought and at full.
     std::optional<climate::CaseResult> at_nought;
     std::optional<climate::CaseResult> at_full;
+    friend bool operator==(const SolvedCase&, const SolvedCase&) = default;
 };
+
+struct ClimateStage {
+    std::vector<SolvedCase> solved;
+    std::vector<HeatCase> heat;
+    std::vector<HumidityCase> humidity;
+    Notes notes;
+    friend bool operator==(const ClimateStage&, const ClimateStage&) = default;
+};
+
+// Everything but the remedies. nullopt only where `stop` was requested.
+std::optional<ClimateStage> assess_climate(const Context& context, const Housed& housed, climate::Workspace& workspace,
+                                           std::stop_token stop);
+
+// Looks for the smallest effective remedies by solving again, from a copy of the starts. False only where `stop` was
+// requested.
+bool add_climate_remedies(ClimateStage& stage, climate::Workspace workspace, std::stop_token stop);
+
+// The steps below work on one another's results.
 
 // nullopt only where `stop` was requested; a case the balance refuses comes back unconverged.
 std::optional<SolvedCase> solve_case(const ClimateBox& set_up, const climate::Case& room,
@@ -48,16 +54,19 @@ Range zone_reading(const climate::CaseResult& result, Zone zone, climate::Measur
 
 HeatCase judge_case(const SolvedCase& solved, const std::vector<const catalog::Species*>& species);
 void report_zones(Notes& notes, const Housed& housed, const HeatCase& heat, const climate::Case& room);
-void report_heat_dangers(Notes& notes, const Context& context, const Housed& housed,
-                         const std::vector<SolvedCase>& cases, const std::vector<const catalog::Species*>& species);
+void report_heat_dangers(Notes& notes, const Housed& housed, const std::vector<SolvedCase>& cases,
+                         const std::vector<const catalog::Species*>& species);
+std::vector<HumidityCase> judge_humidity(Notes& notes, const Context& context, const Housed& housed,
+                                         const std::vector<SolvedCase>& cases);
 
-// Adds the smallest effective remedy to the heat findings, by solving again. False only where `stop` was requested.
-bool add_heat_remedies(Notes& notes, const Context& context, const std::vector<SolvedCase>& cases,
-                       climate::Workspace& workspace, std::stop_token stop);
+// Each false only where `stop` was requested.
+bool add_heat_remedies(Notes& notes, const std::vector<SolvedCase>& cases, climate::Workspace& workspace,
+                       std::stop_token stop);
+bool add_humidity_remedies(Notes& notes, std::vector<HumidityCase>& humidity, const std::vector<SolvedCase>& cases,
+                           climate::Workspace& workspace, std::stop_token stop);
 
-// nullopt only where `stop` was requested.
-std::optional<std::vector<HumidityCase>> judge_humidity(Notes& notes, const Context& context, const Housed& housed,
-                                                        const std::vector<SolvedCase>& cases,
-                                                        climate::Workspace& workspace, std::stop_token stop);
+// What a finding carries under a name.
+std::string label_of(const Finding& finding, std::string_view name); // empty where it has none
+std::optional<double> input_of(const Finding& finding, std::string_view name);
 
 } // namespace loam::assess

@@ -162,7 +162,7 @@ void judge_escape(Notes& notes, const Housed& housed, const std::vector<SolvedCa
 
 } // namespace
 
-void report_heat_dangers(Notes& notes, const Context&, const Housed& housed, const std::vector<SolvedCase>& cases,
+void report_heat_dangers(Notes& notes, const Housed& housed, const std::vector<SolvedCase>& cases,
                          const std::vector<const catalog::Species*>& species)
 {
     if (cases.empty()) {

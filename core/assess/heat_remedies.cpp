@@ -23,26 +23,6 @@ struct Miss {
     const SolvedCase* solved = nullptr;
 };
 
-std::string label_of(const Finding& finding, std::string_view name)
-{
-    for (const Label& label : finding.because.labels) {
-        if (label.name == name) {
-            return label.text;
-        }
-    }
-    return {};
-}
-
-std::optional<double> input_of(const Finding& finding, std::string_view name)
-{
-    for (const Input& input : finding.because.inputs) {
-        if (input.name == name) {
-            return input.value;
-        }
-    }
-    return std::nullopt;
-}
-
 std::optional<Miss> miss_of(const Finding& finding, const std::vector<SolvedCase>& cases)
 {
     Miss miss;
@@ -255,8 +235,8 @@ bool is_worse(const Finding& left, const Finding& right)
 } // namespace
 
 // One search for each kind and direction, for the case that misses by most; what cures it cures the others.
-bool add_heat_remedies(Notes& notes, const Context&, const std::vector<SolvedCase>& cases,
-                       climate::Workspace& workspace, std::stop_token stop)
+bool add_heat_remedies(Notes& notes, const std::vector<SolvedCase>& cases, climate::Workspace& workspace,
+                       std::stop_token stop)
 {
     for (std::size_t i = 0; i < notes.findings.size(); ++i) {
         const Finding first = notes.findings[i];

@@ -58,6 +58,7 @@ struct Workspace::Store {
         InstantStage instant;
         std::optional<ClimateKey> climate_key;
         ClimateStage climate;
+        bool has_remedies = false;
     };
     std::vector<Kept> kept;
 

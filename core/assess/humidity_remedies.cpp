@@ -1,0 +1,97 @@
+#include <algorithm>
+
+#include "core/assess/climate_stage.hpp"
+
+namespace loam::assess {
+
+namespace {
+
+// Water that has to be misted a day so that the likely humidity comes up to what is wanted: doubled until it does,
+// then halved to within 5 %. nullopt: more than anyone sprays by hand would be needed.
+std::optional<double> misting_for(const SolvedCase& solved, double wanted, climate::Workspace& workspace,
+                                  std::stop_token stop)
+{
+    constexpr double most_l = 5.0;
+    const auto humidity_at = [&](double misting_l) -> std::optional<double> {
+        climate::Box box = solved.box;
+        box.misting_l_per_day = exactly(misting_l);
+        const auto result = climate::solve_steady(box, solved.room, workspace, stop);
+        return result && result->converged ? std::optional(result->ground_humidity.likely) : std::nullopt;
+    };
+    double low_l = solved.box.misting_l_per_day.likely;
+    double high_l = std::max(0.1, 2.0 * low_l);
+    for (auto reached = humidity_at(high_l); !reached || *reached < wanted; reached = humidity_at(high_l)) {
+        if (!reached || high_l > most_l) {
+            return std::nullopt;
+        }
+        low_l = high_l;
+        high_l *= 2.0;
+    }
+    while (high_l - low_l > 0.05 * high_l) {
+        const double middle_l = (low_l + high_l) / 2.0;
+        const auto tried = humidity_at(middle_l);
+        if (!tried) {
+            return std::nullopt;
+        }
+        (*tried < wanted ? low_l : high_l) = middle_l;
+    }
+    return high_l;
+}
+
+// Too damp: first the misting goes, then a cover.
+std::optional<Remedy> less_moisture(const climate::Box& box)
+{
+    const double now_l = box.misting_l_per_day.likely;
+    if (now_l > 0.0) {
+        return remedy("remedy.less-misting", {{"to", 0.0, "l/d"}, {"by", now_l, "l/d"}});
+    }
+    if (box.covers.empty()) {
+        return std::nullopt;
+    }
+    return remedy("remedy.remove-cover", {}, {{"cover", box.covers.front().id}});
+}
+
+template <class Element> auto* named(std::vector<Element>& elements, const std::string& id)
+{
+    const auto found = std::find_if(elements.begin(), elements.end(), [&](const auto& one) { return one.id == id; });
+    return found == elements.end() ? nullptr : &*found;
+}
+
+} // namespace
+
+bool add_humidity_remedies(Notes& notes, std::vector<HumidityCase>& humidity, const std::vector<SolvedCase>& cases,
+                           climate::Workspace& workspace, std::stop_token stop)
+{
+    for (Finding& finding : notes.findings) {
+        if (finding.code != "humidity.level") {
+            continue;
+        }
+        const std::string case_id = label_of(finding, "case");
+        const auto solved =
+            std::find_if(cases.begin(), cases.end(), [&](const auto& one) { return one.room.id == case_id; });
+        HumidityCase* result = named(humidity, case_id);
+        if (solved == cases.end() || result == nullptr) {
+            continue;
+        }
+        if (finding.direction == Direction::above) {
+            finding.remedy = less_moisture(solved->box);
+            continue;
+        }
+        // A tight range has to move up as far as its lower end misses.
+        const double wanted = solved->result.ground_humidity.likely + input_of(finding, "short_by").value_or(0.0);
+        const auto litres = misting_for(*solved, wanted, workspace, stop);
+        if (stop.stop_requested()) {
+            return false;
+        }
+        if (litres) {
+            const double by_l = *litres - solved->box.misting_l_per_day.likely;
+            finding.remedy = remedy("remedy.more-misting", {{"to", *litres, "l/d"}, {"by", by_l, "l/d"}});
+            if (finding.verdict == Verdict::falls_short) {
+                result->misting_needed_l_per_day = exactly(*litres);
+            }
+        }
+    }
+    return true;
+}
+
+} // namespace loam::assess
