@@ -8,6 +8,10 @@
 
 namespace loam::climate {
 
+namespace {
+constexpr double rest_k = 0.25;
+} // namespace
+
 std::optional<double> vertical_nusselt(double rayleigh, double prandtl)
 {
     if (!(rayleigh >= 0.0 && rayleigh <= 1e12 && prandtl > 0.0))
@@ -38,21 +42,22 @@ std::optional<double> film_w_m2k(const Film& film, double face_c, double air_c)
     if (!air)
         return std::nullopt;
     const double rise_k = face_c - air_c;
-    const double rayleigh = units::standard_gravity_m_s2 * std::abs(rise_k) / units::kelvin_from_celsius(mean_c) *
+    const double rounded_k = std::hypot(rise_k, rest_k);
+    const double rayleigh = units::standard_gravity_m_s2 * rounded_k / units::kelvin_from_celsius(mean_c) *
                             film.length_m * film.length_m * film.length_m * air->prandtl /
                             (air->viscosity_m2_s * air->viscosity_m2_s);
-    const bool buoyant = (film.facing == Facing::up) == (rise_k >= 0.0);
-    const auto nusselt = film.facing == Facing::vertical ? vertical_nusselt(rayleigh, air->prandtl)
-                         : buoyant                       ? buoyant_nusselt(rayleigh)
-                                                         : layered_nusselt(rayleigh);
-    if (!nusselt)
-        return std::nullopt;
-    const double free_w_m2k = *nusselt * air->conductivity_w_mk / film.length_m;
-    if (film.facing == Facing::vertical)
-        return film.factor * free_w_m2k;
-    const double square = free_w_m2k * free_w_m2k;
-    constexpr double still_fourth = 0.7 * 0.7 * 0.7 * 0.7;
-    return film.factor * std::sqrt(std::sqrt(square * square + still_fourth));
+    std::optional<double> nusselt;
+    if (film.facing == Facing::vertical) {
+        nusselt = vertical_nusselt(rayleigh, air->prandtl);
+    } else {
+        const double up = film.facing == Facing::up ? rise_k : -rise_k;
+        const double buoyant = 0.5 * (1.0 + up / rounded_k); // share of the buoyant regime
+        const auto rising = buoyant_nusselt(rayleigh);
+        const auto layered = layered_nusselt(rayleigh);
+        if (rising && layered)
+            nusselt = buoyant * *rising + (1.0 - buoyant) * *layered;
+    }
+    return nusselt ? std::optional(film.factor * *nusselt * air->conductivity_w_mk / film.length_m) : std::nullopt;
 }
 
 std::optional<FilmValue> film_value(const Film& film, double face_c, double air_c)

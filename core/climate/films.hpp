@@ -32,9 +32,9 @@ struct Film {
 };
 
 // Heat transfer coefficient between a face and the air, W/(m2 K), and its slopes against both temperatures.
-// Method: the Nusselt number at the mean temperature; horizontal faces not below 0.7 W/(m2 K), joined smoothly by
-// fourth powers, since the correlations tend to zero with the temperature difference while air at rest still conducts
-// (ISO 6946 and ISO 13789:2017 Table 8 give 0.7 for downward heat flow).
+// Method: the Nusselt number at the mean temperature. Differences below 0.25 K are rounded off (root of the sum of
+// squares) and the two horizontal regimes join over the same width: air in a room is never still enough for the
+// correlations' limit of no film at no difference, and the balance needs slopes there.
 // Range: that of air_at and of the correlation, else nullopt.
 struct FilmValue {
     double w_m2k = 0.0;

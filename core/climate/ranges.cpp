@@ -5,13 +5,14 @@
 #include <memory>
 #include <numeric>
 
-#include "core/climate/probe.hpp"
+#include "core/climate/psychrometrics.hpp"
 
 namespace loam::climate {
 
 namespace {
 
-constexpr double large_change_k = 2.5; // beyond this a straight line is not trusted
+constexpr double curved_change_k = 0.2; // beyond this a second step bends the straight line
+constexpr double large_change_k = 2.5;  // beyond this the balance is solved again
 
 // Sums of squares per figure, and the input that adds most.
 struct Spread {
@@ -115,31 +116,55 @@ private:
         const auto moved = balance(varied_, s_.solution.values, nullptr);
         if (!moved)
             return none;
-        const bool reads_differently = parts.shortwave;
-        const Quantities quantities =
-            reads_differently ? make_quantities(varied_, box, there, s_.places, s_.solution.values) : Quantities{};
-        std::vector<double> result(likely_.size());
-        for (std::size_t q = 0; q < result.size(); ++q) {
-            result[q] = -dot(adjoints_[q], moved->residual_w);
-            if (reads_differently && quantities.all[q].kind == QuantityKind::reading)
-                result[q] += value_of(quantities.all[q].reading, s_.solution.values) - likely_[q];
+        const Quantities other =
+            parts.shortwave ? make_quantities(varied_, box, there, s_.places, s_.solution.values) : Quantities{};
+        const Quantities& quantities = parts.shortwave ? other : s_.quantities;
+        Solution at{.values = s_.solution.values, .balance = *moved};
+        std::vector<double> result = estimate(quantities, at);
+        if (largest_rise_k(result) > curved_change_k) {
+            const std::vector<double> step = solver_.solve(moved->residual_w);
+            for (std::size_t i = 0; i < step.size(); ++i)
+                at.values[i] -= step[i];
+            if (auto further = balance(varied_, at.values, nullptr)) {
+                at.balance = std::move(*further);
+                result = estimate(quantities, at);
+            }
         }
-        add_direct_evaporation(*moved, result);
         return is_straight(result) ? result : solved_again(box, now, there, result);
     }
 
-    // What leaves with the air changes with the input itself too, not only with the solution.
-    void add_direct_evaporation(const Balance& moved, std::vector<double>& result) const
+    // Change of the figures at the root near a point: their values there, and what its residual still does to them.
+    std::vector<double> estimate(const Quantities& quantities, const Solution& at) const
     {
-        result[s_.quantities.evaporation] +=
-            (moved.losses.vapour_w - s_.solution.balance.losses.vapour_w) / 2.4417e6 * 86400.0;
+        std::vector<double> result(likely_.size());
+        for (std::size_t q = 0; q < result.size(); ++q)
+            result[q] =
+                value_of(quantities.all[q], varied_, at) - likely_[q] - dot(adjoints_[q], at.balance.residual_w);
+        // Evaporation's adjoint is that of the vapour carried off, which at a root is the same.
+        result[s_.quantities.evaporation] += carried_off_l_per_day(at) - at.balance.evaporation_kg_s * 86400.0 -
+                                             carried_off_l_per_day(s_.solution) +
+                                             s_.solution.balance.evaporation_kg_s * 86400.0;
+        return result;
+    }
+
+    static double carried_off_l_per_day(const Solution& at)
+    {
+        return at.balance.losses.vapour_w / latent_heat_j_kg * 86400.0;
+    }
+
+    double largest_rise_k(const std::vector<double>& change) const
+    {
+        double most = 0.0;
+        for (std::size_t q = 0; q < change.size(); ++q)
+            if (s_.quantities.all[q].is_temperature)
+                most = std::max(most, std::abs(change[q]));
+        return most;
     }
 
     bool is_straight(const std::vector<double>& change) const
     {
-        for (std::size_t q = 0; q < change.size(); ++q)
-            if (s_.quantities.all[q].is_temperature && std::abs(change[q]) > large_change_k)
-                return false;
+        if (largest_rise_k(change) > large_change_k)
+            return false;
         for (const Device& device : s_.model.devices) {
             if (!device.regulated)
                 continue;

@@ -35,8 +35,9 @@ struct Solved {
 };
 
 // Method: each input in turn goes to the ends of its range; the change of every figure follows from the adjoint of the
-// converged balance (one transposed solve per figure, one residual per end). Where that change is large, or takes a
-// thermostat past its limits, the balance is solved again at the end. Ends combine as the root of the sum of squares,
+// converged balance (one transposed solve per figure, one residual per end), where it is not small corrected by one
+// step towards the end's own solution. Where it is large, or takes a thermostat past its limits, the balance is solved
+// again at the end. Ends combine as the root of the sum of squares,
 // those that lower a figure apart from those that raise it; temperatures add 1.645 times the model's own standard
 // deviation. Inputs count as independent. Source: JCGM 100:2008 (GUM), law of propagation (from memory).
 // `solver` must hold factors at the solution. nullopt only where `stop` was requested.
