@@ -39,7 +39,7 @@ QString write_plan(const plan::Plan& plan, const QString& path)
 
 plan::Plan example_plan()
 {
-    PlanFile example = read_plan(QStringLiteral(":/loamstead/examples/new-keeper.loamstead.json"));
+    PlanFile example = read_plan(QStringLiteral(":/loamstead/examples/first-setup.loamstead.json"));
     assert(example.failure == Failure::none); // a test reads it
     return std::move(example.plan);
 }

@@ -1,6 +1,7 @@
 #include "app/report/order.hpp"
 
 #include <QCoreApplication>
+#include <QDate>
 
 #include "app/report/json_values.hpp"
 #include "app/report/lines.hpp"
@@ -75,8 +76,10 @@ QString text_order(const Order& order, const words::Speaker& speaker)
                                                  .arg(format.count(static_cast<std::int64_t>(missing.size()))));
     }
     if (order.prices.illustrative) {
-        out += wrapped(QStringLiteral("  "), say("The prices are invented examples of %1. Put your own in their place.")
-                                                 .arg(QString::fromStdString(order.prices.date)));
+        out +=
+            wrapped(QStringLiteral("  "),
+                    say("The prices are invented examples of %1. Put your own in their place.")
+                        .arg(format.date(QDate::fromString(QString::fromStdString(order.prices.date), Qt::ISODate))));
     }
     return out;
 }

@@ -38,6 +38,22 @@ QString space(const assess::SpaceResult& space, const Speaker& speaker)
                 : QString());
 }
 
+QString columns(const QString& what)
+{
+    return row(2, {{what, 12}, {say("range"), 14}, {say("likely"), 6, true}, {say("target"), 15}});
+}
+
+// Range, likely value and target in columns; what follows, a verdict, has the rest of the line.
+QString expectation(const QString& name, const std::optional<Range>& range, const Target& target, Quantity quantity,
+                    const words::Formatter& format)
+{
+    const QString line = row(2, {{name, 12},
+                                 {range ? format.span(*range, quantity) : say("not known"), 14},
+                                 {range ? format.bare(range->likely, quantity) : QString(), 6, true},
+                                 {format.target(target, quantity), 15}});
+    return line.chopped(1).leftJustified(57);
+}
+
 QString temperatures(const assess::HeatCase& heat, const Speaker& speaker)
 {
     const words::Formatter& format = speaker.formatter();
@@ -46,10 +62,8 @@ QString temperatures(const assess::HeatCase& heat, const Speaker& speaker)
     }
     QString text = fact(words::case_name(heat.id), say("draws %1").arg(format.value(heat.power_w, Quantity::power)));
     for (const assess::ZoneResult& zone : heat.zones) {
-        text += row(4, {{words::zone(zone.zone), 12},
-                        {format.range(zone.temperature_c, Quantity::temperature), 26},
-                        {format.target(zone.target_c, Quantity::temperature), 16},
-                        {words::verdict(zone.judgement, Subject::temperature)}});
+        text += expectation(words::zone(zone.zone), zone.temperature_c, zone.target_c, Quantity::temperature, format) +
+                words::verdict(zone.judgement, Subject::temperature) + QLatin1Char('\n');
     }
     return text;
 }
@@ -59,10 +73,9 @@ QString humidities(const std::vector<assess::HumidityCase>& cases, const Speaker
     const words::Formatter& format = speaker.formatter();
     QString text;
     for (const assess::HumidityCase& humidity : cases) {
-        text += row(4, {{words::case_name(humidity.id), 12},
-                        {format.range(humidity.relative_humidity, Quantity::fraction), 26},
-                        {format.target(humidity.target, Quantity::fraction), 16},
-                        {words::verdict(humidity.judgement, Subject::humidity)}});
+        text += expectation(words::case_name(humidity.id), humidity.relative_humidity, humidity.target,
+                            Quantity::fraction, format) +
+                words::verdict(humidity.judgement, Subject::humidity) + QLatin1Char('\n');
     }
     return text;
 }
@@ -107,13 +120,13 @@ QString text_enclosure(const assess::EnclosureResult& enclosure, const Speaker& 
                                               format.range(enclosure.power.daily_kwh, Quantity::energy)));
     text += fact(say("Water"), say("%1 a day").arg(format.value(enclosure.water.daily_l.likely, Quantity::volume)));
     if (!enclosure.heat.empty()) {
-        text += QLatin1Char('\n') + row(2, {{say("Temperatures")}});
+        text += QLatin1Char('\n') + columns(say("Temperatures"));
     }
     for (const assess::HeatCase& heat : enclosure.heat) {
         text += temperatures(heat, speaker);
     }
     if (!enclosure.humidity.empty()) {
-        text += QLatin1Char('\n') + row(2, {{say("Humidity near the ground")}});
+        text += QLatin1Char('\n') + columns(say("Humidity"));
         text += humidities(enclosure.humidity, speaker);
     }
     return text;

@@ -1,5 +1,7 @@
 #include <QCoreApplication>
 
+#include <algorithm>
+
 #include "app/report/lines.hpp"
 #include "app/report/text_parts.hpp"
 #include "app/report/text_report.hpp"
@@ -68,7 +70,7 @@ QString text_costs(const assess::Costs& costs, const Speaker& speaker)
     text += sum(say("  of that, electricity"),
                 costs.electricity_per_year ? format.money(*costs.electricity_per_year) : say("not known"));
     for (const assess::HorizonYear& year : costs.horizon) {
-        text += sum(year.year == 0 ? say("Start") : say("Year %1, in all so far").arg(year.year),
+        text += sum(year.year == 0 ? say("After the start") : say("Year %1, in all so far").arg(year.year),
                     format.money(year.cumulative.typical));
     }
     if (costs.net_present_cost) {
@@ -90,11 +92,16 @@ QString text_shopping(const std::vector<assess::ShoppingLine>& lines, const Spea
     if (lines.empty()) {
         return text + row(2, {{say("Nothing.")}});
     }
-    const catalog::Category* category = nullptr;
-    for (const assess::ShoppingLine& line : lines) {
-        if (category == nullptr || *category != line.category) {
+    std::vector<assess::ShoppingLine> by_category = lines;
+    std::stable_sort(by_category.begin(), by_category.end(),
+                     [](const assess::ShoppingLine& left, const assess::ShoppingLine& right) {
+                         return left.category < right.category;
+                     });
+    std::optional<catalog::Category> category;
+    for (const assess::ShoppingLine& line : by_category) {
+        if (category != line.category) {
             text += row(2, {{words::category(line.category)}});
-            category = &line.category;
+            category = line.category;
         }
         const QString name = line.item_name.empty() ? speaker.need(line.need) : QString::fromStdString(line.item_name);
         const QString pack = QString::fromStdString(line.pack);

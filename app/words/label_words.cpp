@@ -37,7 +37,7 @@ constexpr LabelWord rows[] = {
     {"answer", "unknown", QT_TRANSLATE_NOOP("labels", "not known")},
     {"answer", "absent", QT_TRANSLATE_NOOP("labels", "not stated")},
     {"resident", "yes", QT_TRANSLATE_NOOP("labels", "away from those that already live here")},
-    {"resident", "no", QT_TRANSLATE_NOOP("labels", "also as the first one")},
+    {"resident", "no", QT_TRANSLATE_NOOP("labels", "also where it is the first")},
     {"side", "warm", QT_TRANSLATE_NOOP("labels", "warm")},
     {"side", "cool", QT_TRANSLATE_NOOP("labels", "cool")},
     {"side_name", "long", QT_TRANSLATE_NOOP("labels", "longer side")},

@@ -66,21 +66,21 @@ constexpr Sentence rows[] = {
      Verdict::tight, Direction::below},
     {"heat.night",
      QT_TRANSLATE_NOOP("sentences",
-                       "The box at night is {range} {case}, measured {measure}. The target is {band} ({species}).")},
+                       "The box is {range} {case}, measured {measure}. The target is {band} ({species}).")},
     {"heat.night",
-     QT_TRANSLATE_NOOP("sentences", "The box at night is too hot {case}: {range}, measured {measure}. The target is "
+     QT_TRANSLATE_NOOP("sentences", "The box is too hot {case}: {range}, measured {measure}. The target is "
                                     "{band} ({species}); the likely value is {over_by} over it."),
      Verdict::falls_short, Direction::above},
     {"heat.night",
-     QT_TRANSLATE_NOOP("sentences", "The box at night is too cold {case}: {range}, measured {measure}. The target is "
+     QT_TRANSLATE_NOOP("sentences", "The box is too cold {case}: {range}, measured {measure}. The target is "
                                     "{band} ({species}); the likely value is {short_by} under it."),
      Verdict::falls_short, Direction::below},
     {"heat.night",
-     QT_TRANSLATE_NOOP("sentences", "The box at night may get too hot {case}: {range}, measured {measure}. The target "
+     QT_TRANSLATE_NOOP("sentences", "The box may get too hot {case}: {range}, measured {measure}. The target "
                                     "is {band} ({species}); the upper end is {over_by} over it."),
      Verdict::tight, Direction::above},
     {"heat.night",
-     QT_TRANSLATE_NOOP("sentences", "The box at night may get too cold {case}: {range}, measured {measure}. The target "
+     QT_TRANSLATE_NOOP("sentences", "The box may get too cold {case}: {range}, measured {measure}. The target "
                                     "is {band} ({species}); the lower end is {short_by} under it."),
      Verdict::tight, Direction::below},
     {"heat.heat-wave",

@@ -37,7 +37,7 @@ constexpr Sentence rows[] = {
     {"species_count", QT_TRANSLATE_NOOP("sentences", "species")},
     {"males", QT_TRANSLATE_NOOP("sentences", "males")},
     {"depth", QT_TRANSLATE_NOOP("sentences", "depth")},
-    {"misting", QT_TRANSLATE_NOOP("sentences", "misting needed")},
+    {"misting", QT_TRANSLATE_NOOP("sentences", "misting")},
     {"residual", QT_TRANSLATE_NOOP("sentences", "heat left over")},
     {"power", QT_TRANSLATE_NOOP("sentences", "power")},
     {"pane", QT_TRANSLATE_NOOP("sentences", "coldest pane")},

@@ -9,26 +9,24 @@ namespace {
 constexpr Sentence rows[] = {
     {"humidity.level",
      QT_TRANSLATE_NOOP("sentences", "Humidity near the ground is {range:percent} {case}. The target is {band:percent} "
-                                    "({species}).[ Misting that would hold it: {misting}.]")},
+                                    "({species}).[ Misting counted in: {misting}.]")},
     {"humidity.level",
      QT_TRANSLATE_NOOP("sentences", "It is too damp {case}: {range:percent} near the ground. The target is "
                                     "{band:percent} ({species}); the likely value is {over_by:percent} over it."),
      Verdict::falls_short, Direction::above},
     {"humidity.level",
      QT_TRANSLATE_NOOP(
-         "sentences",
-         "It is too dry {case}: {range:percent} near the ground. The target is {band:percent} ({species}); the likely "
-         "value is {short_by:percent} under it.[ Misting that would hold it: {misting}.]"),
+         "sentences", "It is too dry {case}: {range:percent} near the ground. The target is {band:percent} "
+                      "({species}); the likely value is {short_by:percent} under it.[ Misting counted in: {misting}.]"),
      Verdict::falls_short, Direction::below},
     {"humidity.level",
      QT_TRANSLATE_NOOP("sentences", "It may get too damp {case}: {range:percent} near the ground. The target is "
                                     "{band:percent} ({species}); the upper end is {over_by:percent} over it."),
      Verdict::tight, Direction::above},
     {"humidity.level",
-     QT_TRANSLATE_NOOP(
-         "sentences",
-         "It may get too dry {case}: {range:percent} near the ground. The target is {band:percent} ({species}); the "
-         "lower end is {short_by:percent} under it.[ Misting that would hold it: {misting}.]"),
+     QT_TRANSLATE_NOOP("sentences",
+                       "It may get too dry {case}: {range:percent} near the ground. The target is {band:percent} "
+                       "({species}); the lower end is {short_by:percent} under it.[ Misting counted in: {misting}.]"),
      Verdict::tight, Direction::below},
     {"humidity.not-known", QT_TRANSLATE_NOOP("sentences", "The humidity {case} is not known.")},
     {"humidity.target-not-known",
