@@ -18,9 +18,11 @@ void report_solution(Notes& notes, const Housed& housed, const SolvedCase& solve
                because("rule.heat-balance", {{"residual", result.residual_w, "W"}}, {{"case", solved.room.id}}));
         return;
     }
-    const bool usual = solved.room.fault == climate::Fault::none && solved.room.id != "heat-wave";
+    // At full power and still short by day; at none it is too warm, and at night nothing asks for the setpoint. Both
+    // are told by the zones.
+    const bool usual = solved.room.fault == climate::Fault::none && solved.room.day && solved.room.id != "heat-wave";
     for (const climate::DeviceState& device : result.devices) {
-        if (device.saturated && usual) {
+        if (device.saturated && usual && device.duty.likely > 0.5) {
             report(notes, "heat.device-saturated", {Verdict::tight, Direction::below}, housed.at(device.id),
                    because("rule.heat-balance", {{"power", device.power_w.likely, "W"}},
                            {{"device", device.id}, {"case", solved.room.id}}));

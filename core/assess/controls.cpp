@@ -97,7 +97,7 @@ void judge_regulation(const Housed& housed, Notes& notes, const KnownDevice& kno
                         Confidence::secondary}))
             .remedy = remedy("remedy.add-thermostat", {}, {{"device", device.id}});
     }
-    if (lightless_heat && device.control.kind == plan::ControlKind::thermostat &&
+    if (device.kind == plan::DeviceKind::heat_mat && device.control.kind == plan::ControlKind::thermostat &&
         device.supply == plan::Supply::timed) {
         report(notes, "control.mat-on-timer", {Verdict::tight, Direction::none}, housed.at(device.id),
                because("rule.probe", {}, {{"device", device.id}}, practice))

@@ -21,6 +21,7 @@ struct Miss {
     Direction direction = Direction::below;
     double by_k = 0.0; // the likely reading has to move by this much
     const SolvedCase* solved = nullptr;
+    bool touch = false; // the hottest touchable surface instead of a zone
 };
 
 std::optional<Miss> miss_of(const Finding& finding, const std::vector<SolvedCase>& cases)
@@ -39,6 +40,8 @@ std::optional<Miss> miss_of(const Finding& finding, const std::vector<SolvedCase
         miss.zone = Zone::cool;
     } else if (finding.code == "heat.night") {
         miss.zone = finding.direction == Direction::above ? Zone::warm : Zone::cool;
+    } else if (finding.code == "danger.lamp-dried-surface") {
+        miss.touch = true;
     } else if (finding.code != "heat.warm-side") {
         return std::nullopt;
     }
@@ -112,7 +115,7 @@ struct Search {
     }
     double likely(const climate::CaseResult& result) const
     {
-        return zone_reading(result, miss.zone, miss.measure).likely;
+        return miss.touch ? result.hottest_surface_c.likely : zone_reading(result, miss.zone, miss.measure).likely;
     }
     double wanted() const
     {

@@ -109,14 +109,23 @@ void report_unknown(const Housed& housed, const UvScene& scene, Notes& notes)
     }
 }
 
-// One species against what it gets. A basker is lit in a patch, everything else thinly over a large part.
+// The most that the zone's animals were met in is for the basking place. A shade dweller of zone 1 needs none.
+Target uv_target(const light::FergusonZone& zone)
+{
+    Target target = zone.maximum_uvi;
+    if (zone.number == 1) {
+        target.min = zone.average_uvi.min;
+    }
+    return target;
+}
+
 Judgement judge_species(const Housed& housed, const UvScene* scene, const catalog::Species& species, UvStage& stage)
 {
     const auto zone = light::ferguson_zone(static_cast<int>(species.uv->ferguson_zone));
     if (!zone) {
         return unknown;
     }
-    Target target = species.temperatures.basking_surface_c ? zone->maximum_uvi : zone->average_uvi;
+    const Target target = uv_target(*zone);
     stage.result.ferguson_zone = zone->number;
     stage.result.target_uvi = target;
     if (!stage.result.uvi_at_basking) {
