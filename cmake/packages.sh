@@ -13,7 +13,8 @@ package_name() {
     libqt6opengl6-dev) set -- libqt6opengl6-dev qt6-base-dev ;;
     esac
     for candidate in "$@"; do
-        if apt-cache show "$candidate" >/dev/null 2>&1; then
+        # A name that others only provide is "shown" without a word, and never becomes installed itself.
+        if [ -n "$(apt-cache show "$candidate" 2>/dev/null)" ]; then
             echo "$candidate"
             return
         fi
@@ -32,7 +33,7 @@ install_missing() {
     fi
     missing=""
     for package in "$@"; do
-        installed "$package" || missing="$missing $package"
+        installed "$package" || installed "$(package_name "$package")" || missing="$missing $package"
     done
     [ -z "$missing" ] && return 0
     as_root=""
