@@ -24,8 +24,19 @@ struct BorderedSolver::Inside {
     std::vector<Slopes::Entry> shared_brick;
     Eigen::PartialPivLU<Matrix> schur;
 
+    std::vector<std::size_t> order; // of elimination
+
+    void prepare(const Model& model, std::vector<std::size_t> elimination);
     Vector below(const Vector& bricks_part) const; // C times it
 };
+
+void BorderedSolver::Inside::prepare(const Model& model, std::vector<std::size_t> elimination)
+{
+    bricks = model.layout.bricks;
+    shared = model.layout.size() - model.layout.bricks;
+    order = std::move(elimination);
+    spd.set_pattern(order, model.links);
+}
 
 Vector BorderedSolver::Inside::below(const Vector& bricks_part) const
 {
@@ -37,10 +48,14 @@ Vector BorderedSolver::Inside::below(const Vector& bricks_part) const
 
 BorderedSolver::BorderedSolver(const Model& model) : inside_(std::make_unique<Inside>())
 {
-    inside_->bricks = model.layout.bricks;
-    inside_->shared = model.layout.size() - model.layout.bricks;
-    inside_->spd.set_pattern(inside_->bricks, model.links);
+    inside_->prepare(model, sparse_order(model.layout.bricks, model.links));
 }
+
+BorderedSolver::BorderedSolver(const Model& model, const BorderedSolver& like) : inside_(std::make_unique<Inside>())
+{
+    inside_->prepare(model, like.inside_->order);
+}
+
 BorderedSolver::~BorderedSolver() = default;
 
 namespace {

@@ -13,6 +13,8 @@ namespace loam::climate {
 class BorderedSolver {
 public:
     explicit BorderedSolver(const Model& model);
+    // For a model of the same layout, without factors: shares the order of elimination.
+    BorderedSolver(const Model& model, const BorderedSolver& like);
     ~BorderedSolver();
     BorderedSolver(const BorderedSolver&) = delete;
     BorderedSolver& operator=(const BorderedSolver&) = delete;

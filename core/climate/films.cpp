@@ -17,7 +17,7 @@ std::optional<double> vertical_nusselt(double rayleigh, double prandtl)
     if (!(rayleigh >= 0.0 && rayleigh <= 1e12 && prandtl > 0.0))
         return std::nullopt;
     const double denominator = std::pow(1.0 + std::pow(0.492 / prandtl, 9.0 / 16.0), 8.0 / 27.0);
-    const double root = 0.825 + 0.387 * std::pow(rayleigh, 1.0 / 6.0) / denominator;
+    const double root = 0.825 + 0.387 * std::cbrt(std::sqrt(rayleigh)) / denominator;
     return root * root;
 }
 
@@ -25,7 +25,9 @@ std::optional<double> buoyant_nusselt(double rayleigh)
 {
     if (!(rayleigh >= 0.0 && rayleigh <= 1e11))
         return std::nullopt;
-    return std::max(0.54 * std::sqrt(std::sqrt(rayleigh)), 0.15 * std::cbrt(rayleigh));
+    const double quarter = 0.54 * std::sqrt(std::sqrt(rayleigh));
+    constexpr double below_crossing = 4.6e6; // spares the cube root where it is the lesser one
+    return rayleigh < below_crossing ? quarter : std::max(quarter, 0.15 * std::cbrt(rayleigh));
 }
 
 std::optional<double> layered_nusselt(double rayleigh)
@@ -42,7 +44,7 @@ std::optional<double> film_w_m2k(const Film& film, double face_c, double air_c)
     if (!air)
         return std::nullopt;
     const double rise_k = face_c - air_c;
-    const double rounded_k = std::hypot(rise_k, rest_k);
+    const double rounded_k = std::sqrt(rise_k * rise_k + rest_k * rest_k);
     const double rayleigh = units::standard_gravity_m_s2 * rounded_k / units::kelvin_from_celsius(mean_c) *
                             film.length_m * film.length_m * film.length_m * air->prandtl /
                             (air->viscosity_m2_s * air->viscosity_m2_s);

@@ -12,7 +12,7 @@ namespace loam::climate {
 namespace {
 
 constexpr double curved_change_k = 0.2; // beyond this a second step bends the straight line
-constexpr double large_change_k = 2.5;  // beyond this the balance is solved again
+constexpr double large_change_k = 6.0;  // beyond this the balance is solved again
 
 // Sums of squares per figure, and the input that adds most.
 struct Spread {
@@ -190,7 +190,7 @@ private:
         auto solution = solve_nearby(*model, s_.solution.values, solver_);
         if (!solution) {
             if (!spare_)
-                spare_ = std::make_unique<BorderedSolver>(*model);
+                spare_ = std::make_unique<BorderedSolver>(*model, solver_);
             solution = solve(*model, s_.solution.values, *spare_, stop_, nearby_share);
         }
         if (!solution || !solution->converged)

@@ -45,7 +45,7 @@ std::vector<OtherState> damp_state(const Solved& solved, const BorderedSolver& n
         return {};
     auto solution = solve_nearby(model, solved.solution.values, nearby);
     if (!solution) {
-        BorderedSolver solver(model);
+        BorderedSolver solver(model, nearby);
         solution = solve(model, solved.solution.values, solver, stop, nearby_share);
     }
     if (!solution || !solution->converged)
