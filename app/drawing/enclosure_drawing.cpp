@@ -1,6 +1,7 @@
 #include "app/drawing/enclosure_drawing.hpp"
 
 #include <QFontMetricsF>
+#include <algorithm>
 
 #include "app/drawing/dimensions.hpp"
 #include "app/drawing/heat_layer.hpp"
@@ -61,8 +62,8 @@ void paint_shape(QPainter& painter, const Shape& shape, const Picture& picture)
     }
 }
 
-// A name beside the shape where it fits inside; lamps and mats carry theirs next to them.
-void paint_name(QPainter& painter, const Shape& shape, const Picture& picture)
+// A name inside a fitting where it fits; over a lamp in the section, moved up where another name stands already.
+void paint_name(QPainter& painter, const Shape& shape, const Picture& picture, std::vector<QRectF>& taken)
 {
     const QString name = name_of_element(picture.enclosure, shape.id);
     const QRectF box = shape.outline.boundingRect();
@@ -72,10 +73,14 @@ void paint_name(QPainter& painter, const Shape& shape, const Picture& picture)
         painter.drawText(box, Qt::AlignCenter, name);
     } else if (shape.kind == ShapeKind::lamp && shape.in_section) {
         painter.setPen(picture.inks.ink);
-        const double width = metrics.horizontalAdvance(name) + 4.0;
-        painter.drawText(
-            QRectF(box.center().x() - width / 2.0, box.top() - metrics.height() - 1.0, width, metrics.height()),
-            Qt::AlignCenter, name);
+        const double width = metrics.horizontalAdvance(name) + 8.0;
+        QRectF place(box.center().x() - width / 2.0, box.top() - metrics.height() - 1.0, width, metrics.height());
+        const auto meets = [&place](const QRectF& other) { return other.intersects(place); };
+        while (std::any_of(taken.begin(), taken.end(), meets)) {
+            place.translate(0.0, -metrics.height());
+        }
+        taken.push_back(place);
+        painter.drawText(place, Qt::AlignCenter, name);
     }
 }
 
@@ -130,10 +135,13 @@ void paint_figures(QPainter& painter, const Frame& frame, const Picture& picture
                     picture.inks.ink, picture.inks.paper);
     }
     painter.setPen(picture.inks.faint);
-    painter.drawText(QPointF(frame.plan.left(), frame.plan.top() - 0.45 * text),
+    painter.drawText(QPointF(frame.plan.left(), frame.plan.bottom() + 3.1 * text),
                      QObject::tr("Plan, seen from above; front below"));
-    painter.drawText(QPointF(frame.section.left(), frame.plan.bottom() + 2.9 * text),
+    painter.drawText(QPointF(frame.section.left(), frame.section.bottom() + 3.1 * text),
                      QObject::tr("Section, seen from the front"));
+    painter.setPen(picture.inks.ink);
+    paint_width_dimension(painter, frame.section.left(), frame.section.right(), frame.section.bottom() + 1.3 * text,
+                          formatter.value(shell.length_m, words::Quantity::length), picture.inks);
     painter.setPen(picture.inks.ink);
     paint_scale_bar(painter, frame.legend, frame.pixels_per_m, formatter, picture.inks);
 }
@@ -146,7 +154,7 @@ void paint(QPainter& painter, const QRectF& area, const Picture& picture)
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setFont(picture.font);
     painter.fillRect(area, picture.inks.paper);
-    const Frame frame = lay_out(picture.enclosure.shell, area, picture.font);
+    const Frame frame = lay_out(picture.enclosure, area, picture.font);
     paint_floor_heat(painter, frame, picture);
     paint_section_heat(painter, frame, picture);
     paint_bed(painter, frame, picture);
@@ -155,10 +163,12 @@ void paint(QPainter& painter, const QRectF& area, const Picture& picture)
     for (const Shape& shape : shapes) {
         paint_shape(painter, shape, picture);
     }
+    std::vector<QRectF> taken;
     for (const Shape& shape : shapes) {
-        paint_name(painter, shape, picture);
+        paint_name(painter, shape, picture, taken);
     }
     paint_zones(painter, frame, picture);
+    paint_isoline_labels(painter, frame, picture, shapes);
     paint_figures(painter, frame, picture);
     paint_heat_legend(painter, frame, picture);
     painter.restore();

@@ -44,7 +44,7 @@ struct Frame {
     double pixels_per_m = 1.0;
 };
 
-Frame lay_out(const plan::Shell& shell, const QRectF& area, const QFont& font);
+Frame lay_out(const plan::Enclosure& enclosure, const QRectF& area, const QFont& font);
 
 void paint(QPainter& painter, const QRectF& area, const Picture& picture);
 

@@ -28,29 +28,88 @@ Inks Inks::dark()
             .on_dark = true};
 }
 
-Frame lay_out(const plan::Shell& shell, const QRectF& area, const QFont& font)
-{
-    const double text = QFontMetricsF(font).height();
-    // Room for dimension lines (left and below), captions above each view, lamps above the section, and the legend.
-    const double left = 3.2 * text;
-    const double right = 1.2 * text;
-    const double caption = 1.5 * text;
-    const double between = caption + 2.2 * text;
-    const double above_section = 2.6 * text;
-    const double below = 2.4 * text;
-    const double legend = 2.6 * text;
-    const double wide = area.width() - left - right;
-    const double tall = area.height() - caption - between - above_section - below - legend;
-    const double scale = std::max(1.0, std::min(wide / shell.length_m, tall / (shell.width_m + shell.height_m)));
+namespace {
 
+// Room that text needs around the views, in text heights.
+struct Surround {
+    double text;
+    double left() const { return 3.2 * text; } // dimension line of the width or height
+    double right() const { return 1.2 * text; }
+    double above() const { return 0.6 * text; }
+    double below() const { return 3.6 * text; } // dimension line of the length, and the caption
+    double names() const { return 2.6 * text; } // of the lamps, over the section
+    double legend() const { return 2.6 * text; }
+};
+
+struct Extent {
+    double length_m, width_m, height_m;
+    double fixture_m; // how far lamps stand out over the top
+};
+
+Extent extent_of(const plan::Enclosure& enclosure)
+{
+    constexpr double lamp_m = 0.05;
+    const plan::Shell& shell = enclosure.shell;
+    double top_m = shell.height_m;
+    for (const plan::Device& device : enclosure.equipment) {
+        if (device.kind != plan::DeviceKind::heat_mat) {
+            top_m = std::max(top_m, device.height_above_base_m.value_or(shell.height_m) + lamp_m);
+        }
+    }
+    return {shell.length_m, shell.width_m, shell.height_m, top_m - shell.height_m};
+}
+
+double scale_for(double wide, double tall, double length_m, double height_m)
+{
+    return std::max(1.0, std::min(wide / length_m, tall / height_m));
+}
+
+// Plan over section, aligned along the length.
+Frame stacked(const Extent& box, const QRectF& area, const Surround& room)
+{
+    const double wide = area.width() - room.left() - room.right();
+    const double tall = area.height() - room.above() - 2 * room.below() - room.names() - room.legend();
     Frame frame;
+    const double scale = scale_for(wide, tall, box.length_m, box.width_m + box.height_m + box.fixture_m);
     frame.pixels_per_m = scale;
-    const double x = area.left() + left + (wide - scale * shell.length_m) / 2.0;
-    double y = area.top() + caption;
-    frame.plan = QRectF(x, y, scale * shell.length_m, scale * shell.width_m);
-    y = frame.plan.bottom() + between + above_section;
-    frame.section = QRectF(x, y, scale * shell.length_m, scale * shell.height_m);
-    frame.legend = QRectF(area.left() + left, area.bottom() - legend, wide, legend);
+    const double x = area.left() + room.left() + (wide - scale * box.length_m) / 2.0;
+    frame.plan = QRectF(x, area.top() + room.above(), scale * box.length_m, scale * box.width_m);
+    const double y = frame.plan.bottom() + room.below() + room.names() + scale * box.fixture_m;
+    frame.section = QRectF(x, y, scale * box.length_m, scale * box.height_m);
+    return frame;
+}
+
+// Section beside the plan, both standing on one line: larger in a low, wide window.
+Frame side_by_side(const Extent& box, const QRectF& area, const Surround& room)
+{
+    const double wide = area.width() / 2.0 - room.left() - room.right();
+    const double tall = area.height() - room.above() - room.below() - room.legend();
+    const double section_m = box.height_m + box.fixture_m;
+    Frame frame;
+    const double scale = std::min(scale_for(wide, tall, box.length_m, box.width_m),
+                                  scale_for(wide, tall - room.names(), box.length_m, section_m));
+    frame.pixels_per_m = scale;
+    const double slack = wide - scale * box.length_m;
+    const double top = std::max(scale * box.width_m, room.names() + scale * section_m);
+    const double floor_y = area.top() + room.above() + top + (tall - top) / 2.0;
+    const double plan_x = area.left() + room.left() + slack * 0.6;
+    const double section_x = area.left() + area.width() / 2.0 + room.left() + slack * 0.4;
+    frame.plan = QRectF(plan_x, floor_y - scale * box.width_m, scale * box.length_m, scale * box.width_m);
+    frame.section = QRectF(section_x, floor_y - scale * box.height_m, scale * box.length_m, scale * box.height_m);
+    return frame;
+}
+
+} // namespace
+
+Frame lay_out(const plan::Enclosure& enclosure, const QRectF& area, const QFont& font)
+{
+    const Surround room{QFontMetricsF(font).height()};
+    const Extent box = extent_of(enclosure);
+    const Frame over = stacked(box, area, room);
+    const Frame beside = side_by_side(box, area, room);
+    Frame frame = beside.pixels_per_m > over.pixels_per_m ? beside : over;
+    frame.legend = QRectF(area.left() + room.left(), area.bottom() - room.legend(),
+                          area.width() - room.left() - 2.5 * room.right(), room.legend());
     return frame;
 }
 

@@ -92,15 +92,34 @@ void paint_floor_heat(QPainter& painter, const Frame& frame, const Picture& pict
             painter.setPen(QPen(ink, 1.0, Qt::SolidLine));
             painter.setBrush(Qt::NoBrush);
             painter.drawPath(path_of(line, frame));
-            const QPointF& middle = line.at(line.size() / 2);
-            const QColor ground = picture.colours ? colour_at(span.share(level)) : picture.inks.paper;
-            if (line.size() > 4) {
-                paint_label(painter, on_plan(frame, middle.x(), middle.y()), whole_degrees(level, picture.formatter),
-                            ink, ground);
-            }
         }
     }
     painter.restore();
+}
+
+QRectF rect_on_plan(const Frame& frame, const climate::Rect& area)
+{
+    return {on_plan(frame, area.x_m, area.y_m + area.width_m), on_plan(frame, area.x_m + area.length_m, area.y_m)};
+}
+
+QString zone_caption(const assess::ZoneResult& zone, const words::Formatter& formatter)
+{
+    return words::zone(zone.zone) + QStringLiteral("  ") + whole_degrees(zone.temperature_c.likely, formatter);
+}
+
+// Warm and cool tags stand at the front edge, the basking tag over its patch, so that they don't meet.
+QRectF tag_of(const assess::ZoneResult& zone, const Frame& frame, const QFont& font, const words::Formatter& formatter)
+{
+    const QFontMetricsF metrics(font);
+    const QRectF box = rect_on_plan(frame, zone.area);
+    const QSizeF size(metrics.horizontalAdvance(zone_caption(zone, formatter)) + metrics.height() + 12.0,
+                      metrics.height() + 4.0);
+    const double left = std::clamp(box.center().x() - size.width() / 2.0, frame.plan.left() + 2.0,
+                                   std::max(frame.plan.left() + 2.0, frame.plan.right() - size.width() - 2.0));
+    const double top = zone.zone == assess::Zone::basking
+                           ? std::max(frame.plan.top() + 2.0, box.top() - size.height() - 6.0)
+                           : frame.plan.bottom() - size.height() - 4.0;
+    return {QPointF(left, top), size};
 }
 
 void paint_zones(QPainter& painter, const Frame& frame, const Picture& picture)
@@ -109,33 +128,62 @@ void paint_zones(QPainter& painter, const Frame& frame, const Picture& picture)
     if (heat == nullptr) {
         return;
     }
-    const double text = QFontMetricsF(painter.font()).height();
+    const double mark = QFontMetricsF(painter.font()).height() * 0.75;
     for (const assess::ZoneResult& zone : heat->zones) {
-        const climate::Rect& area = zone.area;
-        const QRectF box(on_plan(frame, area.x_m, area.y_m + area.width_m),
-                         on_plan(frame, area.x_m + area.length_m, area.y_m));
         painter.setPen(QPen(picture.inks.ink, 1.2, Qt::DashLine));
         painter.setBrush(Qt::NoBrush);
-        painter.drawRoundedRect(box.adjusted(2, 2, -2, -2), 4, 4);
-        const QString caption =
-            words::zone(zone.zone) + QStringLiteral("  ") + whole_degrees(zone.temperature_c.likely, picture.formatter);
-        const QFontMetricsF metrics(painter.font());
-        const double width = metrics.horizontalAdvance(caption) + text + 12.0;
-        // Warm and cool stand at the front edge, the basking spot above its patch, so that they don't meet.
-        const bool basking = zone.zone == assess::Zone::basking;
-        double left = std::clamp(box.center().x() - width / 2.0, frame.plan.left() + 2.0,
-                                 std::max(frame.plan.left() + 2.0, frame.plan.right() - width - 2.0));
-        const double top =
-            basking ? std::max(frame.plan.top() + 2.0, box.top() - text - 4.0) : frame.plan.bottom() - text - 8.0;
-        const QRectF tag(left, top, width, text + 4.0);
+        painter.drawRoundedRect(rect_on_plan(frame, zone.area).adjusted(2, 2, -2, -2), 4, 4);
+    }
+    for (const assess::ZoneResult& zone : heat->zones) {
+        const QRectF tag = tag_of(zone, frame, painter.font(), picture.formatter);
         painter.setPen(QPen(picture.inks.line, 1.0));
         painter.setBrush(picture.inks.paper);
         painter.drawRoundedRect(tag, 4, 4);
-        const double mark = text * 0.75;
         paint_verdict_mark(painter, QRectF(tag.left() + 5.0, tag.center().y() - mark / 2.0, mark, mark),
                            zone.judgement.verdict, picture.inks.on_dark);
         painter.setPen(picture.inks.ink);
-        painter.drawText(tag.adjusted(mark + 9.0, 0, -3.0, 0), Qt::AlignVCenter | Qt::AlignLeft, caption);
+        painter.drawText(tag.adjusted(mark + 9.0, 0, -3.0, 0), Qt::AlignVCenter | Qt::AlignLeft,
+                         zone_caption(zone, picture.formatter));
+    }
+}
+
+void paint_isoline_labels(QPainter& painter, const Frame& frame, const Picture& picture,
+                          const std::vector<Shape>& shapes)
+{
+    const assess::HeatCase* heat = case_in_view(picture);
+    if (heat == nullptr) {
+        return;
+    }
+    std::vector<QRectF> taken;
+    for (const assess::ZoneResult& zone : heat->zones) {
+        taken.push_back(tag_of(zone, frame, painter.font(), picture.formatter));
+    }
+    for (const Shape& shape : shapes) {
+        if (!shape.in_section && shape.kind != ShapeKind::cover) {
+            taken.push_back(shape.outline.boundingRect());
+        }
+    }
+    const climate::FloorField& floor = heat->detail.floor;
+    const Grid grid{floor.nx, floor.ny, floor.dx_m, floor.dy_m};
+    const Span span = colour_span(*heat);
+    const QFontMetricsF metrics(painter.font());
+    const QRectF inside = frame.plan.adjusted(2, 2, -2, -2);
+    for (const double level : levels_c(span, picture.formatter)) {
+        const QString text = whole_degrees(level, picture.formatter);
+        const QSizeF size(metrics.horizontalAdvance(text) + 8.0, metrics.height());
+        const QColor ground = picture.colours ? colour_at(span.share(level)) : picture.inks.paper;
+        for (const Line& line : isolines(floor.ground_c, grid, level)) {
+            for (const QPointF& point : line) {
+                const QPointF centre = on_plan(frame, point.x(), point.y());
+                const QRectF box(centre - QPointF(size.width() / 2.0, size.height() / 2.0), size);
+                const auto meets = [&box](const QRectF& other) { return other.intersects(box); };
+                if (inside.contains(box) && std::none_of(taken.begin(), taken.end(), meets)) {
+                    paint_label(painter, centre, text, picture.colours ? ink_on(ground) : picture.inks.ink, ground);
+                    taken.push_back(box);
+                    break;
+                }
+            }
+        }
     }
 }
 
@@ -186,7 +234,7 @@ void paint_heat_legend(QPainter& painter, const Frame& frame, const Picture& pic
     const Span span = colour_span(*heat);
     const double text = QFontMetricsF(painter.font()).height();
     const double width = std::min(220.0, frame.legend.width() * 0.4);
-    const QRectF bar(frame.legend.right() - width, frame.legend.center().y() - text / 2.0, width, text * 0.6);
+    const QRectF bar(frame.legend.right() - width - 24.0, frame.legend.center().y() - text / 2.0, width, text * 0.6);
     for (int pixel = 0; pixel < static_cast<int>(width); ++pixel) {
         painter.fillRect(QRectF(bar.left() + pixel, bar.top(), 1.5, bar.height()), colour_at(pixel / width));
     }

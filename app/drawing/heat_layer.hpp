@@ -5,6 +5,7 @@
 
 #include "app/drawing/colour_map.hpp"
 #include "app/drawing/enclosure_drawing.hpp"
+#include "app/drawing/shapes.hpp"
 
 namespace loam::drawing {
 
@@ -15,6 +16,9 @@ const assess::HeatCase* case_in_view(const Picture& picture);
 Span colour_span(const assess::HeatCase& heat);
 
 void paint_floor_heat(QPainter& painter, const Frame& frame, const Picture& picture);
+// After everything else, each where it covers no zone tag and no fitting; a line without such a place goes unlabelled.
+void paint_isoline_labels(QPainter& painter, const Frame& frame, const Picture& picture,
+                          const std::vector<Shape>& shapes);
 void paint_zones(QPainter& painter, const Frame& frame, const Picture& picture);
 void paint_section_heat(QPainter& painter, const Frame& frame, const Picture& picture);
 void paint_heat_legend(QPainter& painter, const Frame& frame, const Picture& picture);

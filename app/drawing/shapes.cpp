@@ -35,7 +35,8 @@ void add_fitting(const plan::Enclosure& enclosure, const plan::Fitting& fitting,
                                    fitting.rotation_deg.value_or(0.0));
     shapes.push_back({ShapeKind::fitting, id, flat, false});
 
-    const QRectF box = flat.boundingRect();
+    // The same extent along the length, in the other view.
+    const QRectF box = flat.boundingRect().translated(frame.section.left() - frame.plan.left(), 0.0);
     const double height_m = fitting.height_m.value_or(plain_height_m);
     const double top = bed_top_m(enclosure, fitting.x_m + fitting.length_m / 2.0);
     // A bowl is sunk to its rim, everything else stands on the bed.
@@ -159,7 +160,7 @@ std::vector<Shape> shapes_of(const plan::Enclosure& enclosure, const Frame& fram
 
 QString element_at(const QPointF& point, const QRectF& area, const Picture& picture)
 {
-    const Frame frame = lay_out(picture.enclosure.shell, area, picture.font);
+    const Frame frame = lay_out(picture.enclosure, area, picture.font);
     const std::vector<Shape> shapes = shapes_of(picture.enclosure, frame);
     const auto hit = std::find_if(shapes.rbegin(), shapes.rend(), [&point](const Shape& shape) {
         // A few pixels around thin things, so that a mat's edge can be hit.

@@ -72,6 +72,7 @@ public:
         setFocusPolicy(Qt::StrongFocus);
         setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
         setMinimumContentsLength(10);
+        setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     }
 
 protected:
@@ -123,7 +124,7 @@ FieldSet::FieldSet(QFormLayout* layout, std::function<std::string(plan::Plan&)> 
     : QObject(parent), layout_(layout), prefix_(std::move(prefix))
 {
     layout_->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
-    layout_->setRowWrapPolicy(QFormLayout::DontWrapRows);
+    layout_->setRowWrapPolicy(QFormLayout::WrapLongRows);
     layout_->setLabelAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     layout_->setHorizontalSpacing(10);
 }
@@ -205,6 +206,7 @@ void FieldSet::text(const QString& label, const char* key, std::function<TextSlo
         const QString shown = QString::fromStdString(read_text(place(state.plan)));
         if (shown != field->text()) {
             field->setText(shown);
+            field->setCursorPosition(0); // a long title shows its beginning
         }
     };
 }
@@ -255,7 +257,6 @@ void FieldSet::price(const QString& label, const char* key, std::function<std::o
     auto* field = new QLineEdit(layout_->parentWidget());
     field->setObjectName(QString::fromLatin1(key));
     field->setAlignment(Qt::AlignRight);
-    field->setMaximumWidth(140);
     Row& row = add_row(label, key, field);
     connect(field, &QLineEdit::editingFinished, this, [this, &row, place, field] {
         // Either decimal mark is understood; an empty line means that the price is not known.

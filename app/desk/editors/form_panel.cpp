@@ -47,6 +47,7 @@ FormPanel::FormPanel(SharedCatalog catalog, words::UnitSystem units, QWidget* pa
     parts.chapters->setObjectName(QStringLiteral("chapters"));
     parts.chapters->setAccessibleName(tr("Chapters of the plan"));
     parts.chapters->setFrameShape(QFrame::NoFrame);
+    parts.chapters->setSpacing(3);
     parts.stack = new QStackedWidget(this);
 
     const auto add = [this, &parts](const QString& name, Page* page) {
@@ -63,7 +64,7 @@ FormPanel::FormPanel(SharedCatalog catalog, words::UnitSystem units, QWidget* pa
     add(tr("Water, light"), new WaterPage(parts.state, this));
     add(tr("Site, room"), new SitePage(parts.state, this));
     add(tr("Budget"), new BudgetPage(parts.state, this));
-    parts.chapters->setFixedWidth(parts.chapters->sizeHintForColumn(0) + 24);
+    parts.chapters->setFixedWidth(parts.chapters->sizeHintForColumn(0) + 28);
     parts.chapters->setCurrentRow(0);
 
     auto* columns = new QHBoxLayout;

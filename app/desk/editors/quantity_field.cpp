@@ -6,7 +6,6 @@ QuantityField::QuantityField(words::Quantity quantity, Limits limits, bool may_b
     : QLineEdit(parent), quantity_(quantity), limits_(limits), may_be_empty_(may_be_empty)
 {
     setAlignment(Qt::AlignRight);
-    setMaximumWidth(140);
     connect(this, &QLineEdit::editingFinished, this, &QuantityField::commit);
     connect(this, &QLineEdit::textEdited, this, [this] { set_problem({}); });
 }

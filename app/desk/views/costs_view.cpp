@@ -1,11 +1,11 @@
 #include "app/desk/views/costs_view.hpp"
 
-#include <QHeaderView>
 #include <QLabel>
 #include <QSplitter>
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
+#include "app/desk/look/table_manners.hpp"
 #include "app/desk/views/explanation.hpp"
 #include "app/desk/views/years_chart.hpp"
 #include "app/words/verdicts.hpp"
@@ -21,7 +21,7 @@ QTreeWidgetItem* money_item(const QString& name, const std::optional<MoneyRange>
 {
     const words::Formatter& formatter = speaker.formatter();
     const QString unknown = QObject::tr("not known");
-    auto* item = new QTreeWidgetItem({name, amount ? formatter.money_bare(amount->low) : unknown,
+    auto* item = new QTreeWidgetItem({capitalised(name), amount ? formatter.money_bare(amount->low) : unknown,
                                       amount ? formatter.money_bare(amount->typical) : unknown,
                                       amount ? formatter.money_bare(amount->high) : unknown});
     for (const int column : {low_column, typical_column, high_column}) {
@@ -65,17 +65,17 @@ CostsView::CostsView(QWidget* parent)
 {
     table_->setObjectName(QStringLiteral("costs"));
     table_->setAccessibleName(tr("Costs"));
-    table_->setFrameShape(QFrame::NoFrame);
-    table_->setAlternatingRowColors(true);
-    table_->setUniformRowHeights(true);
+    table_->setColumnCount(high_column + 1);
+    set_table_manners(*table_);
     note_->setWordWrap(true);
     note_->setObjectName(QStringLiteral("costNote"));
     note_->setContentsMargins(6, 2, 6, 4);
     auto* split = new QSplitter(Qt::Horizontal, this);
     split->addWidget(table_);
     split->addWidget(chart_);
-    split->setStretchFactor(0, 3);
-    split->setStretchFactor(1, 2);
+    split->setStretchFactor(0, 2);
+    split->setStretchFactor(1, 1);
+    split->setSizes({420, 220});
     split->setChildrenCollapsible(false);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -116,9 +116,6 @@ void CostsView::show_costs(const assess::Assessment& assessment, const words::Sp
                 tr("The even yearly payment that has the same net present cost."));
     }
     table_->expandAll();
-    table_->header()->setStretchLastSection(false);
-    table_->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    table_->header()->setSectionResizeMode(name_column, QHeaderView::Stretch);
     chart_->show_horizon(costs, speaker.formatter());
     QString note = tr("Prices of %1").arg(QString::fromStdString(costs.price_date));
     if (costs.price_illustrative) {

@@ -164,9 +164,10 @@ FigureGroup supply_group(const assess::EnclosureResult& enclosure, const words::
     group.rows.push_back(row_of(tr("Connected load"), power.connected_w, Quantity::power, formatter));
     group.rows.push_back(row_of(tr("Energy a day"), power.daily_kwh, Quantity::energy, formatter));
     FigureRow outlets{.name = tr("Outlets"), .likely = {}, .range = {}, .target = {}, .why = {}};
-    outlets.likely = tr("%1 timed, %2 always on")
-                         .arg(formatter.count(power.timed_outlets), formatter.count(power.always_on_outlets));
-    outlets.why.title = outlets.name + QStringLiteral(": ") + outlets.likely;
+    outlets.likely = formatter.count(power.timed_outlets + power.always_on_outlets);
+    outlets.range = tr("%1 timed, %2 always on")
+                        .arg(formatter.count(power.timed_outlets), formatter.count(power.always_on_outlets));
+    outlets.why.title = outlets.name + QStringLiteral(": ") + outlets.range;
     group.rows.push_back(outlets);
     group.rows.push_back(row_of(tr("Water a day"), enclosure.water.daily_l, Quantity::volume, formatter));
     return group;

@@ -3,6 +3,7 @@
 #include <QHeaderView>
 #include <QSet>
 
+#include "app/desk/look/table_manners.hpp"
 #include "app/desk/look/theme.hpp"
 #include "app/drawing/verdict_mark.hpp"
 
@@ -10,11 +11,11 @@ namespace loam::desk {
 
 namespace {
 
-enum Column { name_column, likely_column, range_column, target_column, verdict_column };
+enum Column { name_column, verdict_column, likely_column, range_column, target_column };
 
 QTreeWidgetItem* item_of(const FigureRow& row, bool dark)
 {
-    auto* item = new QTreeWidgetItem({row.name, row.likely, row.range, row.target, row.why.verdict_words});
+    auto* item = new QTreeWidgetItem({capitalised(row.name), row.why.verdict_words, row.likely, row.range, row.target});
     item->setTextAlignment(likely_column, Qt::AlignRight | Qt::AlignVCenter);
     item->setTextAlignment(range_column, Qt::AlignRight | Qt::AlignVCenter);
     item->setTextAlignment(target_column, Qt::AlignRight | Qt::AlignVCenter);
@@ -22,7 +23,9 @@ QTreeWidgetItem* item_of(const FigureRow& row, bool dark)
         item->setIcon(verdict_column, drawing::verdict_icon(row.why.judgement->verdict, dark));
     }
     item->setData(name_column, explanation_role, QVariant::fromValue(row.why));
-    item->setToolTip(name_column, row.name);
+    for (int column = name_column; column <= target_column; ++column) {
+        item->setToolTip(column, item->text(column));
+    }
     return item;
 }
 
@@ -32,16 +35,18 @@ FiguresView::FiguresView(QWidget* parent) : QTreeWidget(parent)
 {
     setObjectName(QStringLiteral("figures"));
     setAccessibleName(tr("Figures of the enclosure in view"));
-    setHeaderLabels({tr("Figure"), tr("Likely"), tr("Range"), tr("Target"), tr("Verdict")});
-    setFrameShape(QFrame::NoFrame);
-    setAlternatingRowColors(true);
-    setRootIsDecorated(true);
-    setUniformRowHeights(true);
-    header()->setStretchLastSection(true);
-    header()->setSectionResizeMode(name_column, QHeaderView::Interactive);
-    header()->resizeSection(name_column, 210);
+    setHeaderLabels({tr("Figure"), tr("Verdict"), tr("Likely"), tr("Range"), tr("Target")});
+    set_table_manners(*this);
+    // Set widths, since one long entry must not push the names away.
+    const struct {
+        Column column;
+        int width;
+    } widths[] = {{verdict_column, 150}, {likely_column, 72}, {range_column, 128}, {target_column, 104}};
+    for (const auto& each : widths) {
+        header()->setSectionResizeMode(each.column, QHeaderView::Interactive);
+        header()->resizeSection(each.column, each.width);
+    }
     for (const int column : {likely_column, range_column, target_column}) {
-        header()->setSectionResizeMode(column, QHeaderView::ResizeToContents);
         headerItem()->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
     }
 }
@@ -70,7 +75,7 @@ void FiguresView::show_groups(const std::vector<FigureGroup>& groups)
         top->setFont(name_column, bold);
         for (const FigureRow& row : group.rows) {
             top->addChild(item_of(row, dark));
-            if (group.name == chosen_group && row.name == chosen) {
+            if (group.name == chosen_group && capitalised(row.name) == chosen) {
                 setCurrentItem(top->child(top->childCount() - 1));
             }
         }

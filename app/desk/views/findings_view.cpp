@@ -98,8 +98,9 @@ void FindingsView::show_findings(const assess::Assessment& assessment, const wor
             }
         }
     }
-    if (kept_row > 0 && kept_row < model_->rowCount()) {
-        setCurrentIndex(model_->index(kept_row, 0));
+    // The first finding is explained unasked, so that nobody has to discover the pane beside the list.
+    if (model_->rowCount() > 1) {
+        setCurrentIndex(model_->index(kept_row > 0 && kept_row < model_->rowCount() ? kept_row : 1, 0));
     }
 }
 

@@ -111,6 +111,13 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
             }
         });
     }
+    connect(parts_->tabs, &QTabWidget::currentChanged, this, [this, explain](int tab) {
+        // What the pane says belongs to the table in view.
+        const QAbstractItemView* views[] = {parts_->findings, parts_->figures, parts_->shopping,
+                                            parts_->costs->table()};
+        parts_->why->clear();
+        explain(views[tab]->currentIndex().siblingAtColumn(0).data(explanation_role));
+    });
     connect(parts_->why, &WhyPane::placeChosen, this, &ResultsPanel::placeChosen);
     connect(parts_->findings, &QListView::doubleClicked, this, [this](const QModelIndex& index) {
         const auto explanation = index.data(explanation_role).value<Explanation>();

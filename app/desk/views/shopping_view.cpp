@@ -3,6 +3,7 @@
 #include <QHeaderView>
 #include <map>
 
+#include "app/desk/look/table_manners.hpp"
 #include "app/desk/views/explanation.hpp"
 #include "app/words/quantity.hpp"
 #include "app/words/verdicts.hpp"
@@ -48,7 +49,7 @@ QTreeWidgetItem* item_of(const assess::ShoppingLine& line, const words::Speaker&
     const QString name = line.item_name.empty() ? speaker.need(line.need) : QString::fromStdString(line.item_name);
     const QString unknown = QObject::tr("no price");
     auto* item = new QTreeWidgetItem(
-        {name, line.packs > 0 ? formatter.count(line.packs) : QString(), QString::fromStdString(line.pack),
+        {capitalised(name), line.packs > 0 ? formatter.count(line.packs) : QString(), QString::fromStdString(line.pack),
          line.pack_price ? formatter.money_bare(line.pack_price->typical) : unknown,
          line.line_total ? formatter.money_bare(line.line_total->typical) : unknown,
          line.left_over.likely > 0.0 ? formatter.figure(line.left_over.likely, line.unit) : QString(),
@@ -67,10 +68,8 @@ ShoppingView::ShoppingView(QWidget* parent) : QTreeWidget(parent)
 {
     setObjectName(QStringLiteral("shopping"));
     setAccessibleName(tr("Shopping list"));
-    setFrameShape(QFrame::NoFrame);
-    setAlternatingRowColors(true);
-    setUniformRowHeights(true);
     setColumnCount(for_column + 1);
+    set_table_manners(*this);
 }
 
 void ShoppingView::show_order(const assess::Assessment& assessment, const words::Speaker& speaker)
@@ -98,10 +97,7 @@ void ShoppingView::show_order(const assess::Assessment& assessment, const words:
         top->addChild(item_of(line, speaker));
     }
     expandAll();
-    header()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    header()->setSectionResizeMode(item_column, QHeaderView::Interactive);
-    header()->resizeSection(item_column, 230);
-    header()->setStretchLastSection(true);
+    setColumnHidden(for_column, assessment.enclosures.size() < 2);
     if (kept >= 0 && kept < topLevelItemCount() && kept_child < topLevelItem(kept)->childCount()) {
         setCurrentItem(topLevelItem(kept)->child(kept_child));
     }
