@@ -178,11 +178,11 @@ Remedy room_remedy(const Miss& miss)
                : remedy("remedy.cooler-room", {{"to", room_c - miss.by_k, "degC"}, {"by", miss.by_k, "K"}});
 }
 
-Remedy colder(const Search& search, const std::optional<Heater>& heater)
+std::optional<Remedy> colder(const Search& search, const std::optional<Heater>& heater)
 {
     const auto share = heater ? share_of_power(search, heater->id) : std::nullopt;
-    if (!share) {
-        return room_remedy(search.miss);
+    if (!share) { // a colder room is no cure for a surface that burns
+        return search.miss.touch ? std::nullopt : std::optional(room_remedy(search.miss));
     }
     const std::vector<Label> device{{"device", heater->id}};
     if (heater->control.kind == climate::ControlKind::dimmer) {
@@ -254,9 +254,14 @@ bool add_heat_remedies(Notes& notes, const std::vector<SolvedCase>& cases, clima
         const auto miss = miss_of(*worst, cases);
         const Search search{workspace, stop, *miss};
         const auto heater = heater_of(miss->solved->box, miss->solved->room.day);
-        Remedy found = first.code == "heat.heat-wave"        ? room_remedy(*miss)
-                       : miss->direction == Direction::below ? warmer(search, heater)
-                                                             : colder(search, heater);
+        std::optional<Remedy> found;
+        if (first.code == "heat.heat-wave") {
+            found = room_remedy(*miss);
+        } else if (miss->direction == Direction::below) {
+            found = warmer(search, heater);
+        } else {
+            found = colder(search, heater);
+        }
         if (stop.stop_requested()) {
             return false;
         }

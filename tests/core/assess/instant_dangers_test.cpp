@@ -1,0 +1,98 @@
+// Each danger that shows without the climate: there when provoked, and not otherwise.
+#include "tests/catch.hpp"
+#include "tests/core/assess/setup.hpp"
+
+using namespace loam;
+using namespace loam::test;
+
+TEST_CASE("the first setup has no danger at once")
+{
+    CHECK_FALSE(has_danger(instant(example("first-setup"))));
+}
+
+TEST_CASE("a combustible cover within a lamp's clearance is danger, a pane there falls short")
+{
+    plan::Plan plan = example("first-setup");
+    const plan::Device& lamp = plan.enclosures[0].equipment[0];
+    auto& covers = plan.enclosures[0].shell.top.covers;
+    covers = {cover("v9", "towel", {lamp.x_m + 0.1, 0.1, 0.2, 0.2})};
+    const auto towel = with_code(instant(plan), "danger.cover-near-lamp");
+    REQUIRE(towel.size() >= 1);
+    CHECK(towel[0].verdict == Verdict::danger);
+    CHECK(input(towel[0], "distance") < input(towel[0], "clearance"));
+    CHECK(input(towel[0], "short_by") == Approx(input(towel[0], "clearance") - input(towel[0], "distance")));
+
+    covers[0].material = "glass";
+    CHECK(has(instant(plan), "danger.cover-near-lamp", Verdict::falls_short));
+    CHECK_FALSE(has(instant(plan), "danger.cover-near-lamp", Verdict::danger));
+
+    covers = {cover("v9", "towel", {1.1, 0.1, 0.2, 0.2})};
+    CHECK(with_code(instant(plan), "danger.cover-near-lamp").empty());
+}
+
+TEST_CASE("sun through glass is danger when stated, not known when unknown or unsaid, and nothing when denied")
+{
+    plan::Plan plan = example("first-setup");
+    const std::string code = "danger.sun-through-glass";
+    CHECK(with_code(instant(plan), code).empty());
+    plan.site.room.sun_reaches = plan::SunReaches::yes;
+    CHECK(has(instant(plan), code, Verdict::danger));
+    plan.site.room.sun_reaches = plan::SunReaches::unknown;
+    CHECK(has(instant(plan), code, Verdict::not_known));
+    plan.site.room.sun_reaches.reset();
+    CHECK(has(instant(plan), code, Verdict::not_known));
+}
+
+TEST_CASE("a hide roof that brings a back within a lamp's clearance is danger")
+{
+    plan::Plan plan = example("first-setup");
+    plan::Enclosure& box = plan.enclosures[0];
+    const plan::Device& lamp = box.equipment[0];
+    box.fittings.push_back(fitting("f9", plan::FittingKind::hide, {lamp.x_m - 0.1, lamp.y_m - 0.1, 0.2, 0.2}, 0.25));
+    const auto found = with_code(instant(plan), "danger.climbing-reach");
+    REQUIRE_FALSE(found.empty());
+    CHECK(found[0].verdict == Verdict::danger);
+    CHECK(label(found[0], "standing_on") == "f9");
+    // Bed 0.09 m, roof 0.25 m and a back of 0.48 * 0.115 m, by hand.
+    CHECK(input(found[0], "reach") == Approx(0.09 + 0.25 + 0.48 * 0.115).margin(1e-6));
+}
+
+TEST_CASE("an unguarded hot lamp inside the box that an animal can touch is danger, a guarded one is not")
+{
+    plan::Plan plan = example("first-setup");
+    plan::Device& lamp = plan.enclosures[0].equipment[0];
+    lamp.height_above_base_m = 0.18;
+    lamp.guarded = false;
+    CHECK(has(instant(plan), "danger.unguarded-lamp", Verdict::danger));
+    lamp.guarded = true;
+    CHECK(with_code(instant(plan), "danger.unguarded-lamp").empty());
+}
+
+TEST_CASE("the stand's load adds over enclosures and is danger where the upper end passes the rating")
+{
+    plan::Plan plan = example("first-setup");
+    const auto alone = instant(plan);
+    REQUIRE(alone.stands.size() == 1);
+    plan::Enclosure second = plan.enclosures[0];
+    second.id = "e2";
+    plan.enclosures.push_back(second);
+    const auto both = instant(plan);
+    CHECK(both.stands[0].load_kg.likely == Approx(2.0 * alone.stands[0].load_kg.likely));
+    plan.site.stands[0].rated_load_kg = both.stands[0].load_kg.high - 0.1;
+    CHECK(has(instant(plan), "danger.stand", Verdict::danger));
+    plan.site.stands[0].rated_load_kg = both.stands[0].load_kg.high + 0.1;
+    CHECK(with_code(instant(plan), "danger.stand").empty());
+}
+
+TEST_CASE("the circuit's load counts everything on it and is danger beyond 80 % of 15 A at 120 V for what lasts")
+{
+    // 15 A x 120 V x 80 % = 1440 W: NFPA 70 (NEC) 210.20(A).
+    plan::Plan plan = example("first-setup");
+    const double own_w = instant(plan).circuits[0].load_w.likely - *plan.site.circuits[0].other_load_w;
+    plan.site.circuits[0].other_load_w = 1441.0 - own_w;
+    const auto over = instant(plan);
+    REQUIRE(has(over, "danger.circuit", Verdict::danger));
+    CHECK(input(with_code(over, "danger.circuit")[0], "max") == Approx(1440.0));
+    plan.site.circuits[0].other_load_w = 1300.0 - own_w;
+    CHECK(with_code(instant(plan), "danger.circuit").empty());
+}
