@@ -46,6 +46,7 @@ QString command_help(const Command& command)
     QString help = say("Usage: loamstead-cli %1 %2").arg(text(command.name), text(command.takes));
     help += (command.options.empty() ? QString() : say(" [OPTION ...]")) + QStringLiteral("\n\n");
     help += say(command.summary.data()) + QLatin1Char('\n');
+    help += command.note.empty() ? QString() : say(command.note.data()) + QLatin1Char('\n');
     help += QLatin1Char('\n') + say("Options:") + QLatin1Char('\n');
     for (const Option& option : command.options) {
         help += entry(option_name(option), say(option.help.data()));

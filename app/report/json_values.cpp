@@ -11,12 +11,17 @@ json::Node number(double value)
     if (!std::isfinite(value)) {
         return {};
     }
+    // Far below anything that is measured here: what rounding errors leave of a zero.
+    constexpr double smallest = 1e-9;
+    if (std::abs(value) < smallest) {
+        return json::Node::of(0.0);
+    }
     std::array<char, 40> digits{};
     const auto written =
         std::to_chars(digits.data(), digits.data() + digits.size(), value, std::chars_format::scientific, 5);
     double rounded = 0.0;
     std::from_chars(digits.data(), written.ptr, rounded);
-    return json::Node::of(rounded == 0.0 ? 0.0 : rounded); // never -0
+    return json::Node::of(rounded);
 }
 
 json::Node number(const std::optional<double>& value)

@@ -62,6 +62,8 @@ constexpr Sentence rows[] = {
     {"room.relative-humidity", QT_TRANSLATE_NOOP("sentences", "the humidity of the room")},
     {"mesh.open-fraction", QT_TRANSLATE_NOOP("sentences", "the open share of the mesh")},
     {"bed.dampness", QT_TRANSLATE_NOOP("sentences", "how damp the bed is")},
+    {"mesh.return",
+     QT_TRANSLATE_NOOP("sentences", "how much of the heat that the mesh catches comes back into the box")},
     {"misting", QT_TRANSLATE_NOOP("sentences", "how much is misted")},
     {"model.film-factor", QT_TRANSLATE_NOOP("sentences", "how well air takes heat from surfaces")},
     {"model.exchange-factor", QT_TRANSLATE_NOOP("sentences", "how fast air passes through the top")},

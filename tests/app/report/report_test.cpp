@@ -47,6 +47,7 @@ TEST_CASE("A figure in JSON has six significant digits, and is null where it is 
     CHECK(report::number(123456.789).text == "123457");
     CHECK(report::number(-0.0).text == "0");
     CHECK(report::number(0.1).text == "0.1");
+    CHECK(report::number(3.9e-12).text == "0"); // what a difference of equal sums leaves
     CHECK(report::number(std::numeric_limits<double>::quiet_NaN()).kind == json::Kind::null);
     CHECK(report::number(std::optional<double>()).kind == json::Kind::null);
 }
@@ -104,7 +105,6 @@ TEST_CASE("The text report cuts no verdict short, and tells no code")
     const QString text = report::text_report(assessed(), speaker);
     for (const QString& line : text.split('\n')) {
         INFO(line.toStdString());
-        CHECK(line.count('(') >= line.count("(too"));
         if (line.contains("(too ") || line.contains("(may be too ")) {
             CHECK(line.contains(QRegularExpression("\\(((too)|(may be too)) [a-z ]+\\)")));
         }
@@ -119,7 +119,7 @@ TEST_CASE("Figures are in the reader's units throughout")
     const QString text = report::text_report(assessed(), us);
     CHECK(text.contains("°F"));
     CHECK_FALSE(text.contains("°C"));
-    CHECK_FALSE(text.contains(" kg"));
+    CHECK(text.contains(QRegularExpression("Weight +[0-9.,–]+ lb")));
 }
 
 TEST_CASE("Long text is broken at blanks behind a margin")
