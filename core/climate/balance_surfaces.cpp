@@ -1,4 +1,5 @@
 // What happens at faces: underside, bed, bowls, panes, mesh.
+#include <algorithm>
 #include <cmath>
 
 #include "core/climate/assembly.hpp"
@@ -7,6 +8,10 @@
 #include "core/units.hpp"
 
 namespace loam::climate {
+
+namespace {
+constexpr double wet_below_c = 90.0; // hotter than this nothing stays wet
+} // namespace
 
 void Assembly::undersides()
 {
@@ -34,7 +39,10 @@ void Assembly::evaporate(std::size_t c, double area_m2, const FilmValue& h)
     const std::size_t face = model_.surface(c);
     const std::size_t air = layout_.lower_air();
     const std::size_t vapour = layout_.lower_vapour();
-    const Saturation full = saturated(at(face));
+    // The damp share of what is so hot has long dried, and what is misted on it goes at once.
+    Saturation full = saturated(std::min(at(face), wet_below_c));
+    if (at(face) > wet_below_c)
+        full.per_kelvin = 0.0;
     const double excess = full.humidity_ratio - at(vapour);
     const double open_kg_s = area_m2 * lewis_kg_s_m2(h.w_m2k); // of open water, per humidity ratio
     const double wet = excess > 0.0 ? model_.floor.wetness * (1.0 - model_.floor.dryness[c]) : 1.0;
@@ -103,6 +111,8 @@ void Assembly::pane(const FaceModel& face, std::size_t place)
 
 void Assembly::condense(std::size_t face, std::size_t air, std::size_t vapour, double area_m2, const FilmValue& h)
 {
+    if (at(face) > wet_below_c)
+        return;
     const Saturation full = saturated(at(face));
     const double excess = at(vapour) - full.humidity_ratio;
     if (excess <= 0.0)

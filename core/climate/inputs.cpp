@@ -10,12 +10,18 @@ constexpr Parts shortwave{.shortwave = true};
 constexpr Parts beam{.shortwave = true, .beam = true};
 constexpr Parts rest{.rest = true};
 
-void visit_sheet(Sheet& sheet, const std::string& name, const Parts& conducts, const VisitInput& visit)
+void visit_hidden_sheet(Sheet& sheet, const std::string& name, const Parts& conducts, const VisitInput& visit)
 {
     visit(name + ".conductivity", sheet.conductivity_w_mk, conducts);
     Parts emits = longwave;
     emits.conduction = conducts.conduction; // flanks and underside radiate too
     visit(name + ".emissivity", sheet.emissivity, emits);
+}
+
+// A sheet that lamp light reaches.
+void visit_sheet(Sheet& sheet, const std::string& name, const Parts& conducts, const VisitInput& visit)
+{
+    visit_hidden_sheet(sheet, name, conducts, visit);
     visit(name + ".lamp-transmittance", sheet.lamp_transmittance, shortwave);
     visit(name + ".lamp-absorptance", sheet.lamp_absorptance, shortwave);
 }
@@ -23,7 +29,10 @@ void visit_sheet(Sheet& sheet, const std::string& name, const Parts& conducts, c
 void visit_shell(Box& box, const VisitInput& visit)
 {
     visit_sheet(box.walls, "walls", {.conduction = true, .rest = true}, visit);
-    visit_sheet(box.base, "base", conduction, visit);
+    if (box.bed.empty())
+        visit_sheet(box.base, "base", conduction, visit);
+    else
+        visit_hidden_sheet(box.base, "base", conduction, visit);
     if (box.top == TopKind::pane)
         visit_sheet(box.top_sheet, "top", rest, visit);
     if (box.top == TopKind::mesh) {
@@ -31,7 +40,7 @@ void visit_shell(Box& box, const VisitInput& visit)
         visit("mesh.return", box.mesh_return, shortwave);
     }
     for (Sheet& sheet : box.underlay)
-        visit_sheet(sheet, "underlay." + sheet.material, conduction, visit);
+        visit_hidden_sheet(sheet, "underlay." + sheet.material, conduction, visit);
     for (CoverPatch& cover : box.covers) {
         visit_sheet(cover.sheet, cover.id, rest, visit);
         visit(cover.id + ".leak", cover.leak, rest);

@@ -86,9 +86,9 @@ struct CaseResult {
 
 // The widest allowed cells; the default answers an edit at once, the tests halve it.
 struct Resolution {
-    double cell_m = 0.06;    // on the floor
-    double layer_m = 0.04;   // through the bed
-    int most_columns = 2000; // cells grow where the floor would need more
+    double cell_m = 0.06;   // on the floor
+    double layer_m = 0.04;  // through the bed
+    int most_columns = 320; // cells grow where the floor would need more
     friend bool operator==(const Resolution&, const Resolution&) = default;
 };
 
