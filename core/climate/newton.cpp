@@ -54,6 +54,13 @@ std::optional<Trial> step_along(const Model& model, const std::vector<double>& f
     return std::nullopt;
 }
 
+// The longest step that can be evaluated, whatever it does to the residual: over a kink where a thermostat or a dew
+// point switches.
+std::optional<Trial> leap(const Model& model, const std::vector<double>& from, const std::vector<double>& step)
+{
+    return step_along(model, from, step, INFINITY, 10);
+}
+
 } // namespace
 
 std::vector<double> room_start(const Model& model)
@@ -79,6 +86,8 @@ std::optional<Solution> solve(const Model& model, std::vector<double> start, Bor
                               const std::stop_token& stop, double share)
 {
     constexpr int most_iterations = 60;
+    constexpr int most_leaps = 6;
+    int leaps = 0;
     Solution result{.values = std::move(start)};
     auto now = balance(model, result.values, nullptr);
     if (!now)
@@ -99,12 +108,17 @@ std::optional<Solution> solve(const Model& model, std::vector<double> start, Bor
             if (!balance(model, result.values, &slopes) || !solver.factor(model, slopes))
                 break;
         }
-        auto trial = step_along(model, result.values, solver.solve(result.balance.residual_w), norm_now, fresh ? 8 : 0);
+        const std::vector<double> step = solver.solve(result.balance.residual_w);
+        auto trial = step_along(model, result.values, step, norm_now, fresh ? 8 : 0);
         if (!trial) {
-            if (fresh)
-                break;
             factored = false; // the old factors no longer help
-            continue;
+            if (!fresh)
+                continue;
+            if (leaps++ == most_leaps)
+                break;
+            trial = leap(model, result.values, step);
+            if (!trial)
+                break;
         }
         factored = trial->norm < 0.4 * norm_now; // a new factorisation costs more than ten steps with the old one
         norm_now = trial->norm;

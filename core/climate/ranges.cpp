@@ -12,7 +12,7 @@ namespace loam::climate {
 namespace {
 
 constexpr double curved_change_k = 0.2; // beyond this a second step bends the straight line
-constexpr double large_change_k = 6.0;  // beyond this the balance is solved again
+constexpr double large_change_k = 4.0;  // beyond this the balance is solved again
 
 // Sums of squares per figure, and the input that adds most.
 struct Spread {
