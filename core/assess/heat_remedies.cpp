@@ -124,26 +124,32 @@ struct Search {
     }
 };
 
-// The least power that is sold and does it; each is solved anew. Readings grow with power, so the first is the least.
+// The least power that is sold and does it, at most four times the present one (another kind of heating is wanted
+// beyond that). Readings grow with power, so the list is halved; each try is solved anew.
 std::optional<double> least_power(const Search& search, double above_w,
                                   const std::function<void(climate::Box&, double)>& set_power)
 {
-    for (const double power_w : sold_w) {
-        if (power_w <= above_w) {
-            continue;
-        }
-        if (power_w > 4.0 * std::max(above_w, 75.0)) {
-            return std::nullopt; // another kind of heating is wanted then
-        }
-        const auto tried = search.with([&](climate::Box& box) { set_power(box, power_w); });
-        if (!tried || tried->hottest_surface_c.high > never_above_c) {
+    const double most_w = 4.0 * std::max(above_w, 75.0);
+    auto low = std::upper_bound(sold_w.begin(), sold_w.end(), above_w);
+    auto high = std::upper_bound(low, sold_w.end(), most_w); // one past the strongest
+    std::optional<climate::CaseResult> enough;
+    while (low != high) {
+        const auto middle = low + (high - low) / 2;
+        auto tried = search.with([&](climate::Box& box) { set_power(box, *middle); });
+        if (!tried) {
             return std::nullopt;
         }
         if (search.likely(*tried) >= search.wanted()) {
-            return power_w;
+            high = middle;
+            enough = std::move(tried);
+        } else {
+            low = middle + 1;
         }
     }
-    return std::nullopt;
+    if (!enough || enough->hottest_surface_c.high > never_above_c) {
+        return std::nullopt;
+    }
+    return *low;
 }
 
 // The share of the present power at which the likely reading comes down to what is wanted. Halving, to 1/32.
