@@ -32,7 +32,7 @@ QString general_help()
     help += entry(QStringLiteral("--help"), say("this help; after a command, that command's"));
     help += entry(QStringLiteral("--version"), say("the version"));
     help += QLatin1Char('\n') +
-            say("A file named - is standard input. Results go to standard output, messages to "
+            say("A file named - is standard input. Results go to standard output,\nmessages to "
                 "standard error.") +
             QLatin1Char('\n');
     return help +

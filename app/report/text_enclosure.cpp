@@ -32,15 +32,18 @@ QString space(const assess::SpaceResult& space, const Speaker& speaker)
         text += say("; %1 asked for by “%2”")
                     .arg(format.value(*space.required_floor_m2, Quantity::area), speaker.name_of(space.governing_rule));
     }
-    return fact(say("Floor"), text + QStringLiteral(": ") + words::verdict(space.judgement, Subject::space)) +
-           (space.outgrown_in_years
-                ? fact({}, say("may be outgrown in %1").arg(format.value(*space.outgrown_in_years, Quantity::years)))
-                : QString());
+    const QString floor =
+        fact(say("Floor"), text + QStringLiteral(": ") + words::verdict(space.judgement, Subject::space));
+    constexpr double now_years = 0.05; // reads as 0.0
+    if (!space.outgrown_in_years || *space.outgrown_in_years < now_years) {
+        return floor; // the verdict has said it already
+    }
+    return floor + fact({}, say("may be outgrown in %1").arg(format.value(*space.outgrown_in_years, Quantity::years)));
 }
 
 QString columns(const QString& what)
 {
-    return row(2, {{what, 12}, {say("range"), 14}, {say("likely"), 6, true}, {say("target"), 15}});
+    return row(2, {{what, 12}, {say("range"), 13}, {say("likely"), 6, true}, {say("target"), 15}});
 }
 
 // Range, likely value and target in columns; what follows, a verdict, has the rest of the line.
@@ -49,8 +52,8 @@ QString expectation(const QString& name, const std::optional<Range>& range, cons
 {
     const QString line = row(2, {{name, 12},
                                  {range ? format.span(*range, quantity) : say("not known"), 14},
-                                 {range ? format.bare(range->likely, quantity) : QString(), 6, true},
-                                 {format.target(target, quantity), 15}});
+                                 {range ? format.bare(range->likely, quantity) : QString(), 5, true},
+                                 {format.target(target, quantity), 16}});
     return line.chopped(1).leftJustified(57);
 }
 

@@ -7,10 +7,10 @@ namespace loam::words {
 namespace {
 
 constexpr Sentence rows[] = {
-    {"remedy.longer-box", QT_TRANSLATE_NOOP("sentences", "Make the box {by} longer, {to} in all.")},
-    {"remedy.wider-box", QT_TRANSLATE_NOOP("sentences", "Make the box {by} wider, {to} in all.")},
-    {"remedy.higher-box", QT_TRANSLATE_NOOP("sentences", "Make the box {by} higher, {to} in all.")},
-    {"remedy.bigger-floor", QT_TRANSLATE_NOOP("sentences", "Take a box with {by} more floor, {to} in all.")},
+    {"remedy.longer-box", QT_TRANSLATE_NOOP("sentences", "Make the box {by} longer, which makes {to}.")},
+    {"remedy.wider-box", QT_TRANSLATE_NOOP("sentences", "Make the box {by} wider, which makes {to}.")},
+    {"remedy.higher-box", QT_TRANSLATE_NOOP("sentences", "Make the box {by} higher, which makes {to}.")},
+    {"remedy.bigger-floor", QT_TRANSLATE_NOOP("sentences", "Take a box with {by} more floor, which makes {to}.")},
     {"remedy.clear-floor",
      QT_TRANSLATE_NOOP("sentences", "Take out fittings that cover {by} of floor, or let the animals walk over them.")},
     {"remedy.add-hides", QT_TRANSLATE_NOOP("sentences", "Add hides: {count}.")},
@@ -20,7 +20,7 @@ constexpr Sentence rows[] = {
     {"remedy.separate-enclosures", QT_TRANSLATE_NOOP("sentences", "Give them boxes of their own: {count} in all.")},
     {"remedy.move-inside", QT_TRANSLATE_NOOP("sentences", "Move {fitting} inwards by {by}.")},
 
-    {"remedy.deeper-bed", QT_TRANSLATE_NOOP("sentences", "Make the bed {by} deeper, {to} in all.")},
+    {"remedy.deeper-bed", QT_TRANSLATE_NOOP("sentences", "Make the bed {by} deeper, which makes {to}.")},
     {"remedy.shallower-bed", QT_TRANSLATE_NOOP("sentences", "Make the bed no deeper than {to}.")},
     {"remedy.other-substrate", QT_TRANSLATE_NOOP("sentences", "Use {material} in its place.")},
     {"remedy.stronger-stand", QT_TRANSLATE_NOOP("sentences", "Use a stand rated for {to} or more.")},
@@ -55,8 +55,8 @@ constexpr Sentence rows[] = {
     {"remedy.add-cover",
      QT_TRANSLATE_NOOP("sentences", "Cover {area} more of the top ({fraction:percent} of it), away from the lamps.")},
     {"remedy.less-cover", QT_TRANSLATE_NOOP("sentences", "Uncover {area} of the top ({fraction:percent} of it).")},
-    {"remedy.more-misting", QT_TRANSLATE_NOOP("sentences", "Mist {by} more, {to} in all.")},
-    {"remedy.less-misting", QT_TRANSLATE_NOOP("sentences", "Mist {by} less, {to} in all.")},
+    {"remedy.more-misting", QT_TRANSLATE_NOOP("sentences", "Mist {by} more, which makes {to}.")},
+    {"remedy.less-misting", QT_TRANSLATE_NOOP("sentences", "Mist {by} less, which makes {to}.")},
     {"remedy.dry-corner",
      QT_TRANSLATE_NOOP("sentences", "Leave one corner of the bed dry, away from the water and the mist.")},
 

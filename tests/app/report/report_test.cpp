@@ -109,6 +109,7 @@ TEST_CASE("The text report cuts no verdict short, and tells no code")
             CHECK(line.contains(QRegularExpression("\\(((too)|(may be too)) [a-z ]+\\)")));
         }
     }
+    CHECK_FALSE(text.contains(QRegularExpression("at (least|most) [^(\n]*…"))); // nor a target
     CHECK_FALSE(text.contains("has no words yet"));
     CHECK_FALSE(text.contains(QRegularExpression("[{}\\[\\]]")));
 }
