@@ -63,7 +63,8 @@ void paint_shape(QPainter& painter, const Shape& shape, const Picture& picture)
 }
 
 // A name inside a fitting where it fits; over a lamp in the section, moved up where another name stands already.
-void paint_name(QPainter& painter, const Shape& shape, const Picture& picture, std::vector<QRectF>& taken)
+void paint_name(QPainter& painter, const Shape& shape, const Picture& picture, double lamps_top,
+                std::vector<QRectF>& taken)
 {
     const QString name = name_of_element(picture.enclosure, shape.id);
     const QRectF box = shape.outline.boundingRect();
@@ -74,7 +75,7 @@ void paint_name(QPainter& painter, const Shape& shape, const Picture& picture, s
     } else if (shape.kind == ShapeKind::lamp && shape.in_section) {
         painter.setPen(picture.inks.ink);
         const double width = metrics.horizontalAdvance(name) + 8.0;
-        QRectF place(box.center().x() - width / 2.0, box.top() - metrics.height() - 1.0, width, metrics.height());
+        QRectF place(box.center().x() - width / 2.0, lamps_top - metrics.height() - 1.0, width, metrics.height());
         const auto meets = [&place](const QRectF& other) { return other.intersects(place); };
         while (std::any_of(taken.begin(), taken.end(), meets)) {
             place.translate(0.0, -metrics.height());
@@ -163,9 +164,16 @@ void paint(QPainter& painter, const QRectF& area, const Picture& picture)
     for (const Shape& shape : shapes) {
         paint_shape(painter, shape, picture);
     }
+    // All names stand over the highest lamp, so that none lies on another lamp.
+    double lamps_top = frame.section.top();
+    for (const Shape& shape : shapes) {
+        if (shape.kind == ShapeKind::lamp && shape.in_section) {
+            lamps_top = std::min(lamps_top, shape.outline.boundingRect().top());
+        }
+    }
     std::vector<QRectF> taken;
     for (const Shape& shape : shapes) {
-        paint_name(painter, shape, picture, taken);
+        paint_name(painter, shape, picture, lamps_top, taken);
     }
     paint_zones(painter, frame, picture);
     paint_isoline_labels(painter, frame, picture, shapes);

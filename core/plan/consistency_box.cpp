@@ -69,7 +69,7 @@ bool is_outside(const Device& device, const Shell& shell)
     case Place::overhead:
         break;
     }
-    if (device.kind == DeviceKind::radiant_panel || device.kind == DeviceKind::heat_mat) {
+    if (device.kind == DeviceKind::heat_mat) {
         return misses(from_edge(device.x_m, device.length_m), shell.length_m) ||
                misses(from_edge(device.y_m, device.width_m), shell.width_m);
     }

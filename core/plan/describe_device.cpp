@@ -37,10 +37,10 @@ void describe_place(json::Archive& archive, Device& device)
 {
     archive.choice({"place", "Where it sits; absent: overhead. A heat mat must say."}, device.place, place_names);
     describe_coordinate(archive,
-                        {"x_m", "Centre of a lamp, left edge of a mat or panel, in m. May be absent on a side wall."},
+                        {"x_m", "Centre of a lamp or panel, left edge of a mat, in m. May be absent on a side wall."},
                         device.x_m, needs_x(device), device);
     describe_coordinate(
-        archive, {"y_m", "Centre of a lamp, front edge of a mat or panel, in m. May be absent on the back or front."},
+        archive, {"y_m", "Centre of a lamp or panel, front edge of a mat, in m. May be absent on the back or front."},
         device.y_m, needs_y(device), device);
     archive.number({"z_m", "Lower edge of a mat on a wall above the base pane, in m."}, device.z_m, limits::position_m);
     archive.number({"height_above_base_m", "Height of a lamp's or panel's face above the base pane, in m."},

@@ -61,7 +61,7 @@ struct Device {
     DeviceKind kind = DeviceKind::flood_lamp;
     std::optional<double> power_w;
     std::optional<Place> place; // absent: overhead, but for a heat mat, which must say
-    double x_m = 0.0;           // centre of a lamp, front-left corner of a mat or panel
+    double x_m = 0.0;           // centre of a lamp or panel, front-left corner of a mat
     double y_m = 0.0;
     std::optional<double> z_m;                     // lower edge of a mat on a wall
     std::optional<double> height_above_base_m;     // of a lamp's or panel's face

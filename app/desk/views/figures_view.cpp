@@ -41,7 +41,7 @@ FiguresView::FiguresView(QWidget* parent) : QTreeWidget(parent)
     const struct {
         Column column;
         int width;
-    } widths[] = {{verdict_column, 150}, {likely_column, 72}, {range_column, 128}, {target_column, 104}};
+    } widths[] = {{verdict_column, 168}, {likely_column, 70}, {range_column, 122}, {target_column, 100}};
     for (const auto& each : widths) {
         header()->setSectionResizeMode(each.column, QHeaderView::Interactive);
         header()->resizeSection(each.column, each.width);
