@@ -1,3 +1,6 @@
+#include <QCoreApplication>
+#include <QTranslator>
+
 #include "tests/app/qt_strings.hpp"
 #include "tests/catch.hpp"
 
@@ -44,6 +47,16 @@ Finding cool_side(Judgement judgement)
     finding.remedy = Remedy{"remedy.warmer-room", {{"by", 3.0, "K"}, {"to", 21.0, "degC"}}, {}};
     return finding;
 }
+
+// A language in which every sentence ends with its context.
+class EchoTranslator : public QTranslator {
+public:
+    bool isEmpty() const override { return false; }
+    QString translate(const char* context, const char* source, const char*, int) const override
+    {
+        return QString::fromUtf8(source) + QStringLiteral(" /") + QString::fromUtf8(context);
+    }
+};
 
 const plan::Plan plan_here = small_plan();
 const catalog::Catalog no_catalog;
@@ -147,4 +160,23 @@ TEST_CASE("A source is told with how sure it is, once")
     CHECK(source({"Common practice, no source: 5 to 10 W", Confidence::practice}) ==
           "Common practice, no source: 5 to 10 W");
     CHECK(source({}).isEmpty());
+}
+
+TEST_CASE("Sentences and verdicts are said in the language that is installed")
+{
+    int argc = 1;
+    char name[] = "test";
+    char* argv[] = {name, nullptr};
+    const QCoreApplication application(argc, argv);
+    EchoTranslator echo;
+    QCoreApplication::installTranslator(&echo);
+    const Speaker speaker(Formatter(), plan_here, no_catalog);
+    const Finding finding = cool_side({Verdict::falls_short, Direction::below});
+    CHECK(speaker.finding(finding).endsWith(" /sentences"));
+    CHECK(speaker.remedy(finding).endsWith(" /sentences"));
+    CHECK(verdict(Verdict::danger) == "danger /verdicts");
+    CHECK(device_kind(plan::DeviceKind::fan) == "fan /names");
+    CHECK(species_note("escapes").endsWith(" /sentences"));
+    QCoreApplication::removeTranslator(&echo);
+    CHECK(verdict(Verdict::danger) == "danger");
 }
