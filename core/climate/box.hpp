@@ -153,7 +153,7 @@ struct Box {
     Range evaporation_factor = exactly(1.0);
     Range mixing_w_m2k = exactly(3.0); // between still lower and upper air, per floor area; heat from below adds to it
     // Share of the lamp heat that the mesh's wires catch which still comes down, by scatter and as warm air; the rest
-    // rises. Wires hang between both airs, so it lies between nothing and half.
+    // rises. Wires hang between both airs, so it lies between nothing and half: own estimate, no measurement found.
     Range mesh_return = {0.0, 0.25, 0.5};
     double model_error_k = 1.0; // standard deviation that remains when all inputs are exact
     friend bool operator==(const Box&, const Box&) = default;

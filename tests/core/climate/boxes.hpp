@@ -28,6 +28,8 @@ inline Sheet towel()
             .lamp_absorptance = {0.4, 0.6, 0.8}};
 }
 
+// The wetness of the damp bed is our own estimate: a quarter of open water evaporates about 0.2 l a day here, what a
+// daily misting supplies; a freshly soaked surface evaporates three times as much and is not kept so for long.
 inline BedLayer coir(double depth_m, bool damp)
 {
     return {.material = "coir-fine",
