@@ -1,0 +1,81 @@
+#include "core/assess/heat_search.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace loam::assess {
+
+namespace {
+
+// Powers in which lamps and heaters are sold. Common practice, no source.
+constexpr std::array<double, 14> sold_w{15.0,  25.0,  40.0,  50.0,  60.0,  75.0,  80.0,
+                                        100.0, 120.0, 150.0, 160.0, 200.0, 250.0, 300.0};
+// No suggestion may make a surface that burns within ten minutes. Source: ISO 13732-1 (from memory).
+constexpr double never_above_c = 48.0;
+
+} // namespace
+
+void scale_power(climate::Box& box, const std::string& device, double factor)
+{
+    const auto scaled = [&](const Range& power) {
+        return Range{power.low * factor, power.likely * factor, power.high * factor};
+    };
+    for (climate::Lamp& lamp : box.lamps) {
+        lamp.power_w = lamp.id == device ? scaled(lamp.power_w) : lamp.power_w;
+    }
+    for (climate::Mat& mat : box.mats) {
+        mat.power_w = mat.id == device ? scaled(mat.power_w) : mat.power_w;
+    }
+}
+
+// Readings grow with power, so the list is halved; each try is solved anew.
+std::optional<double> least_power(const Search& search, double above_w,
+                                  const std::function<void(climate::Box&, double)>& set_power)
+{
+    const double most_w = 4.0 * std::max(above_w, 75.0);
+    auto low = std::upper_bound(sold_w.begin(), sold_w.end(), above_w);
+    auto high = std::upper_bound(low, sold_w.end(), most_w); // one past the strongest
+    std::optional<climate::CaseResult> enough;
+    while (low != high) {
+        const auto middle = low + (high - low) / 2;
+        auto tried = search.with([&](climate::Box& box) { set_power(box, *middle); });
+        if (!tried) {
+            return std::nullopt;
+        }
+        if (search.likely(*tried) >= search.wanted()) {
+            high = middle;
+            enough = std::move(tried);
+        } else {
+            low = middle + 1;
+        }
+    }
+    if (!enough || enough->hottest_surface_c.high > never_above_c) {
+        return std::nullopt;
+    }
+    return *low;
+}
+
+std::optional<double> share_of_power(const Search& search, const std::string& device)
+{
+    const auto reading_at = [&](double share) {
+        const auto tried = search.with([&](climate::Box& box) { scale_power(box, device, share); });
+        return tried ? std::optional(search.likely(*tried)) : std::nullopt;
+    };
+    const auto dark = reading_at(0.0);
+    if (!dark || *dark > search.wanted()) {
+        return std::nullopt; // even without it
+    }
+    double low = 0.0;
+    double high = 1.0;
+    while (high - low > 1.0 / 32.0) {
+        const double middle = (low + high) / 2.0;
+        const auto tried = reading_at(middle);
+        if (!tried) {
+            return std::nullopt;
+        }
+        (*tried <= search.wanted() ? low : high) = middle;
+    }
+    return low;
+}
+
+} // namespace loam::assess
