@@ -33,6 +33,11 @@ std::optional<NotComputable> fill_contents(const Context& context, const Housed&
     if (!misting) {
         return NotComputable{"assumption-missing", "moisture.misting_l_per_day"};
     }
+    if (!housed.enclosure.moisture.misting_l_per_day) {
+        report(notes, "humidity.misting-not-stated", {Verdict::not_known, Direction::none}, housed.at(),
+               because("rule.stated-by-keeper", {}, {}))
+            .remedy = state(housed.pointer("/moisture/misting_l_per_day"));
+    }
     box.misting_l_per_day = *misting;
     return std::nullopt;
 }

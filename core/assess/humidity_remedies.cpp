@@ -38,6 +38,38 @@ std::optional<double> misting_for(const SolvedCase& solved, double wanted, clima
     return high_l;
 }
 
+// A pane over the larger end that no lamp stands within 0.3 m of (the cautious clearance, common practice), where the
+// top has no cover yet and that brings the humidity up.
+std::optional<Remedy> cover_for(const SolvedCase& solved, double wanted, climate::Workspace& workspace,
+                                std::stop_token stop)
+{
+    constexpr double clearance_m = 0.3;
+    climate::Box box = solved.box;
+    if (box.top != climate::TopKind::mesh || !box.covers.empty()) {
+        return std::nullopt;
+    }
+    double left_m = box.length_m; // free from the left wall to here
+    double right_m = 0.0;         // and from here to the right one
+    for (const climate::Lamp& lamp : box.lamps) {
+        left_m = std::min(left_m, lamp.at.x_m - lamp.length_m / 2.0 - clearance_m);
+        right_m = std::max(right_m, lamp.at.x_m + lamp.length_m / 2.0 + clearance_m);
+    }
+    const double from_m = left_m > box.length_m - right_m ? 0.0 : right_m;
+    const double length_m = std::max(left_m, box.length_m - right_m);
+    if (length_m <= 0.0) {
+        return std::nullopt;
+    }
+    climate::Sheet pane = box.walls; // only its tightness matters for moisture
+    pane.thickness_m = 0.004;
+    box.covers.push_back({"suggested", {from_m, 0.0, length_m, box.width_m}, pane, exactly(0.0)});
+    const auto result = climate::solve_steady(box, solved.room, workspace, stop);
+    if (!result || !result->converged || result->ground_humidity.likely < wanted) {
+        return std::nullopt;
+    }
+    return remedy("remedy.add-cover",
+                  {{"area", length_m * box.width_m, "m2"}, {"fraction", length_m / box.length_m, "1"}});
+}
+
 // Too damp: first the misting goes, then a cover.
 std::optional<Remedy> less_moisture(const climate::Box& box)
 {
@@ -80,6 +112,9 @@ bool add_humidity_remedies(Notes& notes, std::vector<HumidityCase>& humidity, co
         // A tight range has to move up as far as its lower end misses.
         const double wanted = solved->result.ground_humidity.likely + input_of(finding, "short_by").value_or(0.0);
         const auto litres = misting_for(*solved, wanted, workspace, stop);
+        if (!litres) {
+            finding.remedy = cover_for(*solved, wanted, workspace, stop);
+        }
         if (stop.stop_requested()) {
             return false;
         }

@@ -212,6 +212,12 @@ void judge_lamps(const Housed& housed, const UvScene& scene, UvStage& stage)
                            {"Ropp 1993, by a lighting database: soda-lime glass passes only above about 330 nm",
                             Confidence::secondary}));
         }
+        if (known.device.kind == plan::DeviceKind::uv_compact) {
+            report(stage.notes, "uv.compact-caution", {Verdict::fits, Direction::none}, housed.at(known.device.id),
+                   because("rule.uv-measured-only", {}, {{"lamp", known.device.id}},
+                           {"UV Guide UK special report 2007: eye inflammation under compact lamps",
+                            Confidence::confirmed}));
+        }
         if (known.traits->life_hours) {
             stage.result.replace_after_hours = known.traits->life_hours->likely;
         }
@@ -246,6 +252,14 @@ UvStage assess_uv(const Context& context, const Housed& housed)
         if (scene) {
             judge_nearest(housed, *scene, *species, stage.notes);
         }
+    }
+    if (scene && !stage.result.needed) {
+        std::vector<Input> inputs;
+        if (stage.result.uvi_at_basking) {
+            inputs.push_back({"likely", stage.result.uvi_at_basking->likely, "1"});
+        }
+        report(stage.notes, "uv.not-needed", {Verdict::fits, Direction::none}, housed.at(scene->lamps.front().id),
+               because("rule.uv-zone", inputs, {{"lamp", scene->lamps.front().id}}));
     }
     return stage;
 }

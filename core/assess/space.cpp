@@ -24,8 +24,8 @@ void add_requirement(SpaceResult& result, const RuleResult& rule, const FloorPla
     }
 }
 
-void report_ungoverned(Notes& notes, const Housed& housed, const FloorPlan& floor, const catalog::Species& species,
-                       const std::vector<RuleResult>& rules)
+void report_ungoverned(Notes& notes, const Context& context, const Housed& housed, const FloorPlan& floor,
+                       const catalog::Species& species, const std::vector<RuleResult>& rules)
 {
     for (const RuleResult& rule : rules) {
         if (rule.kind == catalog::RuleKind::laboratory && rule.required_m2) {
@@ -34,6 +34,18 @@ void report_ungoverned(Notes& notes, const Housed& housed, const FloorPlan& floo
                            {{"rule", rule.id}, {"rule_title", rule.title}, {"species", species.id}}, rule.source));
             return;
         }
+    }
+    if (!rules.empty()) { // there are rules, but not for what is known of these animals
+        const catalog::Rule* rule = context.catalog.find_rule(rules.front().id);
+        const RuleBodies bodies = bodies_for(context, housed, notes, species, rule->measure);
+        report(notes, "space.floor-not-known", {Verdict::not_known, Direction::none}, housed.at(),
+               because("rule.floor-area", {{"floor", floor.floor_m2, "m2"}},
+                       {{"rule", rule->id},
+                        {"rule_title", rule->title},
+                        {"species", species.id},
+                        {"missing", bodies.missing.empty() ? "number" : bodies.missing}},
+                       rule->source));
+        return;
     }
     report(notes, "space.no-rule", {Verdict::not_known, Direction::none}, housed.at(),
            because("rule.floor-area", {{"floor", floor.floor_m2, "m2"}}, {{"species", species.id}}));
@@ -54,7 +66,7 @@ SpaceStage assess_space(const Context& context, const Housed& housed)
             add_requirement(stage.result, *governing, floor);
             report_rule(stage.notes, context, housed, floor, *species, *governing);
         } else {
-            report_ungoverned(stage.notes, housed, floor, *species, rules);
+            report_ungoverned(stage.notes, context, housed, floor, *species, rules);
         }
         for (const RuleResult& rule : rules) { // the law of the place is told even where another asks for more
             if (&rule != governing && rule.kind == catalog::RuleKind::statutory &&
