@@ -34,6 +34,8 @@ int main(int argc, char** argv)
 {
     QApplication application(argc, argv);
     loam::files::set_identity(application);
+    QGuiApplication::setDesktopFileName(QStringLiteral("invalid.loamstead.Loamstead"));
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/loamstead/icons/loamstead.svg")));
 
     QCommandLineParser parser;
     parser.setApplicationDescription(QObject::tr("Plans indoor enclosures for reptiles and amphibians."));
