@@ -8,6 +8,7 @@
 #include <QMessageBox>
 #include <QTabWidget>
 #include <QTemporaryDir>
+#include <QTextBrowser>
 #include <QTimer>
 #include <QToolButton>
 #include <QTreeWidget>
@@ -246,7 +247,7 @@ private slots:
         QTRY_VERIFY_WITH_TIMEOUT(window_->up_to_date(), patience_ms);
         auto* findings = find<QListView>("findings");
         findings->setCurrentIndex(findings->model()->index(1, 0));
-        auto* why = find<QTextEdit>("whyText");
+        auto* why = find<QTextBrowser>("whyText");
         QVERIFY(why->toPlainText().contains(QStringLiteral("How it was worked out")));
     }
 
