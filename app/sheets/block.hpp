@@ -42,6 +42,7 @@ struct Row {
     QStringList cells;
     bool tick = false;  // an empty box to tick before the first cell
     bool total = false; // bold, with a line above
+    bool group = false; // the first cell alone, bold, over the rows that follow
 };
 
 struct Table {

@@ -8,27 +8,32 @@ namespace loam::sheets {
 
 namespace {
 
-std::vector<Column> money_columns(const QString& head, const QString& currency)
+std::vector<Column> money_columns(const QString& head)
 {
-    return {{head, 3.0, false},
-            {QObject::tr("Low, %1").arg(currency), 1.2, true},
-            {QObject::tr("Typical, %1").arg(currency), 1.2, true},
-            {QObject::tr("High, %1").arg(currency), 1.2, true},
-            {QObject::tr("My own figure"), 1.3, true}};
+    return {{head, 3.4, false},
+            {QObject::tr("Low"), 1.1, true},
+            {QObject::tr("Typical"), 1.1, true},
+            {QObject::tr("High"), 1.1, true},
+            {QObject::tr("My own figure"), 1.5, true}};
+}
+
+// With a capital first letter, as a line of a table begins.
+QString capitalised(const QString& text)
+{
+    return text.left(1).toUpper() + text.mid(1);
 }
 
 Row money_row(const QString& name, const MoneyRange& amount, const words::Formatter& formatter, bool total = false)
 {
-    return {.cells = {name,
+    return {.cells = {capitalised(name),
                       formatter.money_bare(amount.low),
                       formatter.money_bare(amount.typical),
                       formatter.money_bare(amount.high),
                       {}},
-            .tick = false,
             .total = total};
 }
 
-void add_startup(Content& content, const Request& request, const QString& currency)
+void add_startup(Content& content, const Request& request)
 {
     const assess::Costs& costs = request.assessment.costs;
     std::map<catalog::Category, MoneyRange> sums;
@@ -38,7 +43,7 @@ void add_startup(Content& content, const Request& request, const QString& curren
             place->second += *line.line_total;
         }
     }
-    Table table{money_columns(QObject::tr("To begin"), currency), {}};
+    Table table{money_columns(QObject::tr("To begin")), {}};
     MoneyRange listed = MoneyRange::zero(costs.currency);
     for (const auto& [category, sum] : sums) {
         table.rows.push_back(money_row(words::category(category), sum, request.formatter));
@@ -54,10 +59,10 @@ void add_startup(Content& content, const Request& request, const QString& curren
     content.blocks.push_back(std::move(table));
 }
 
-void add_running(Content& content, const Request& request, const QString& currency)
+void add_running(Content& content, const Request& request)
 {
     const assess::Costs& costs = request.assessment.costs;
-    Table table{money_columns(QObject::tr("In a year"), currency), {}};
+    Table table{money_columns(QObject::tr("In a year")), {}};
     for (const assess::CostLine& line : costs.lines) {
         table.rows.push_back(money_row(QString::fromStdString(line.name), line.per_year, request.formatter));
     }
@@ -70,7 +75,7 @@ void add_running(Content& content, const Request& request, const QString& curren
     }
 }
 
-void add_replacements(Content& content, const Request& request, const QString& currency)
+void add_replacements(Content& content, const Request& request)
 {
     const assess::Costs& costs = request.assessment.costs;
     if (costs.replacements.empty()) {
@@ -78,7 +83,7 @@ void add_replacements(Content& content, const Request& request, const QString& c
     }
     Table table{{{QObject::tr("Due"), 1.3, false},
                  {QObject::tr("What"), 3.2, false},
-                 {QObject::tr("Typical, %1").arg(currency), 1.2, true},
+                 {QObject::tr("Typical"), 1.2, true},
                  {QObject::tr("Done on"), 1.4, false}},
                 {}};
     for (const assess::Replacement& replacement : costs.replacements) {
@@ -86,21 +91,20 @@ void add_replacements(Content& content, const Request& request, const QString& c
                                         QString::fromStdString(replacement.name),
                                         request.formatter.money_bare(replacement.price.typical),
                                         {}},
-                              .tick = true,
-                              .total = false});
+                              .tick = true});
     }
     content.blocks.push_back(Heading{QObject::tr("To replace in the first year")});
     content.blocks.push_back(std::move(table));
 }
 
-void add_horizon(Content& content, const Request& request, const QString& currency)
+void add_horizon(Content& content, const Request& request)
 {
     const assess::Costs& costs = request.assessment.costs;
     if (costs.horizon.empty()) {
         return;
     }
     Table table{{{QObject::tr("Year"), 1.0, false},
-                 {QObject::tr("Spent in it, %1").arg(currency), 1.5, true},
+                 {QObject::tr("Spent in it"), 1.5, true},
                  {QObject::tr("Spent so far, low"), 1.5, true},
                  {QObject::tr("Spent so far, typical"), 1.5, true},
                  {QObject::tr("Spent so far, high"), 1.5, true}},
@@ -111,8 +115,7 @@ void add_horizon(Content& content, const Request& request, const QString& curren
                                         request.formatter.money_bare(year.cumulative.low),
                                         request.formatter.money_bare(year.cumulative.typical),
                                         request.formatter.money_bare(year.cumulative.high)},
-                              .tick = false,
-                              .total = false});
+                              .tick = false});
     }
     content.blocks.push_back(Heading{QObject::tr("Over the years")});
     content.blocks.push_back(std::move(table));
@@ -139,17 +142,19 @@ Content budget_content(const Request& request, const words::Speaker& speaker)
     if (costs.price_illustrative) {
         content.blocks.push_back(Caution{QObject::tr("The prices are invented for illustration. Write in your own.")});
     }
-    add_startup(content, request, currency);
-    add_running(content, request, currency);
-    add_replacements(content, request, currency);
-    add_horizon(content, request, currency);
+    content.blocks.push_back(Paragraph{
+        QObject::tr("All amounts in %1, prices of %2.").arg(currency, QString::fromStdString(costs.price_date))});
+    add_startup(content, request);
+    add_running(content, request);
+    add_replacements(content, request);
+    add_horizon(content, request);
     if (!costs.unpriced.empty()) {
         content.blocks.push_back(Heading{QObject::tr("Without a price, to be added by hand")});
         for (const std::string& need : costs.unpriced) {
             content.blocks.push_back(Blank{speaker.need(need)});
         }
     }
-    add_unknowns(content, request, speaker);
+    add_unknowns(content, Sheet::budget, request, speaker);
     add_cautions(content);
     return content;
 }

@@ -15,8 +15,9 @@ QString footer_of(const Request& request);
 QString subtitle_of(const Request& request);
 // Dangers first: a sheet never leaves them to another page of another sheet.
 void add_dangers(Content& content, const Request& request, const words::Speaker& speaker);
-// Inputs that were not stated, as lines to fill in, with the range that was used meanwhile.
-void add_unknowns(Content& content, const Request& request, const words::Speaker& speaker);
+// Inputs that were not stated, as lines to fill in, with the range that was used meanwhile: on the first sheet asked
+// for; the others refer to it.
+void add_unknowns(Content& content, Sheet here, const Request& request, const words::Speaker& speaker);
 void add_cautions(Content& content);
 
 } // namespace loam::sheets

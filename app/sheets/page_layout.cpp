@@ -14,7 +14,8 @@ constexpr double cell_gap_pt = 6.0;
 constexpr double row_pad_pt = 3.0;
 constexpr double tick_pt = 11.0;
 constexpr double tick_space_pt = tick_pt + 8.0;
-constexpr double footer_pt = 26.0;
+constexpr double footer_pt = 36.0;     // two lines of small print
+constexpr double group_space_pt = 7.0; // over a group's heading
 constexpr double blank_line_pt = 150.0;
 constexpr int wrap = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
 
@@ -77,6 +78,10 @@ PageLayout::Piece PageLayout::row_piece(const Table& table, const Row& row) cons
     piece.kind = Piece::Kind::row;
     piece.table = &table;
     piece.row = &row;
+    if (row.group) {
+        piece.height = text_height(fonts_.bold, page_.width(), row.cells.value(0)) + row_pad_pt + group_space_pt;
+        return piece;
+    }
     double height = row.tick ? tick_pt : 0.0;
     const std::vector<QRectF> cells = cells_of(table, 0.0, 1.0);
     for (std::size_t i = 0; i < table.columns.size() && static_cast<qsizetype>(i) < row.cells.size(); ++i) {
@@ -146,9 +151,11 @@ void PageLayout::place(std::vector<Piece> pieces)
 {
     for (std::size_t i = 0; i < pieces.size(); ++i) {
         Piece& piece = pieces[i];
-        // A heading or a table's head stays with at least the next two lines.
-        const bool leads = piece.kind == Piece::Kind::heading || piece.kind == Piece::Kind::head;
-        const double company = leads ? 3 * QFontMetricsF(fonts_.body).height() + 4 * row_pad_pt : 0.0;
+        // A heading, a table's head or a group's heading stays with at least the next two lines.
+        const bool leads = piece.kind == Piece::Kind::heading || piece.kind == Piece::Kind::head ||
+                           (piece.row != nullptr && piece.row->group);
+        const double lines = piece.kind == Piece::Kind::heading ? 6.0 : 3.0; // a table's head stands under a heading
+        const double company = leads ? lines * (QFontMetricsF(fonts_.body).height() + row_pad_pt) : 0.0;
         if (y_ + piece.height + company > page_.bottom() && !pages_.back().empty()) {
             pages_.emplace_back();
             y_ = page_.top();
@@ -168,6 +175,12 @@ void PageLayout::place(std::vector<Piece> pieces)
 void PageLayout::paint_row(QPainter& painter, const Piece& piece) const
 {
     const bool head = piece.kind == Piece::Kind::head;
+    if (!head && piece.row->group) {
+        painter.setFont(fonts_.bold);
+        painter.drawText(QRectF(page_.left(), piece.top + group_space_pt, page_.width(), piece.height), wrap,
+                         piece.row->cells.value(0));
+        return;
+    }
     const std::vector<QRectF> cells = cells_of(*piece.table, piece.top + row_pad_pt, piece.height - 2 * row_pad_pt);
     painter.setFont(head || piece.row->total ? fonts_.bold : fonts_.body);
     for (std::size_t i = 0; i < cells.size(); ++i) {

@@ -44,9 +44,14 @@ void add_dangers(Content& content, const Request& request, const words::Speaker&
     }
 }
 
-void add_unknowns(Content& content, const Request& request, const words::Speaker& speaker)
+void add_unknowns(Content& content, Sheet here, const Request& request, const words::Speaker& speaker)
 {
     if (request.assessment.assumed.empty()) {
+        return;
+    }
+    if (request.sheets.front() != here) {
+        content.blocks.push_back(Paragraph{QObject::tr("Not stated yet: %n input(s), listed on the first sheet.",
+                                                       nullptr, static_cast<int>(request.assessment.assumed.size()))});
         return;
     }
     content.blocks.push_back(Heading{QObject::tr("Not stated yet: please fill in")});
@@ -60,20 +65,18 @@ void add_cautions(Content& content)
     content.blocks.push_back(Heading{QObject::tr("Cautions")});
     const QStringList cautions{
         QObject::tr(
-            "These figures are predictions. Run the finished enclosure empty for at least a week and read several "
-            "thermometers before an animal moves in."),
+            "Predictions: run the finished enclosure empty for at least a week and read several thermometers before "
+            "an animal moves in."),
         QObject::tr(
-            "Keep lamps and heaters clear of everything that burns, guarded from the animals, in holders rated for "
-            "the heat. Fit a smoke alarm in the room."),
+            "Fire: keep lamps and heaters clear of what burns, guarded, in heat-rated holders. Fit a smoke alarm."),
         QObject::tr(
-            "Use a residual-current device, leave a drip loop in each cable, keep outlet strips above the water and "
-            "never plug one strip into another. Electrical work is for a licensed electrician; local codes decide."),
+            "Mains: use a residual-current device and drip loops, keep strips above the water, never chain them. "
+            "Electrical work is for a licensed electrician; local codes decide."),
+        QObject::tr("Weight: stand and floor have to be rated for the load. This is no structural approval."),
         QObject::tr(
-            "A stand or floor has to be rated for the load by its maker; this sheet is no structural approval."),
-        QObject::tr(
-            "Ask a reptile vet about illness and before any cool season. Wash hands after handling: reptiles and "
-            "amphibians can carry Salmonella."),
-        QObject::tr("Keeping or passing on a species may need papers where you live: ask your local authority.")};
+            "Health: ask a reptile vet about illness and before any cool season. Wash hands after handling: reptiles "
+            "and amphibians can carry Salmonella."),
+        QObject::tr("Law: keeping or passing on a species may need papers. Ask your local authority.")};
     for (const QString& caution : cautions) {
         content.blocks.push_back(Caution{caution});
     }

@@ -17,23 +17,53 @@ QString for_whom(const assess::ShoppingLine& line, const words::Speaker& speaker
     return names.join(QStringLiteral(", "));
 }
 
-Row row_of(const assess::ShoppingLine& line, const Request& request, const words::Speaker& speaker)
+// A pack of a single piece says nothing that the item does not.
+bool worth_naming(const std::string& pack)
+{
+    return !pack.empty() && pack != "one";
+}
+
+Row row_of(const assess::ShoppingLine& line, const Request& request, const words::Speaker& speaker, bool name_boxes)
 {
     const words::Formatter& formatter = request.formatter;
     QString item = line.item_name.empty() ? speaker.need(line.need) : QString::fromStdString(line.item_name);
-    if (!line.pack.empty()) {
-        item += QStringLiteral("\n") + QString::fromStdString(line.pack);
+    if (worth_naming(line.pack)) {
+        item += QStringLiteral(" – ") + QString::fromStdString(line.pack);
     }
     // What has no price is a blank to fill in, never a zero.
     const QString blank = QStringLiteral("________");
-    return {.cells = {item,
-                      line.packs > 0 ? formatter.count(line.packs) : QStringLiteral("___"),
+    Row row{.cells = {item, line.packs > 0 ? formatter.count(line.packs) : QStringLiteral("___"),
                       line.pack_price ? formatter.money_bare(line.pack_price->typical) : blank,
-                      line.line_total ? formatter.money_bare(line.line_total->typical) : blank,
-                      for_whom(line, speaker),
-                      {}},
-            .tick = true,
-            .total = false};
+                      line.line_total ? formatter.money_bare(line.line_total->typical) : blank},
+            .tick = true};
+    if (name_boxes) {
+        row.cells << for_whom(line, speaker);
+    }
+    row.cells << QString();
+    return row;
+}
+
+Table order_table(const Request& request, const words::Speaker& speaker)
+{
+    const bool name_boxes = request.plan.enclosures.size() > 1;
+    Table table;
+    table.columns = {{QObject::tr("Item"), name_boxes ? 3.4 : 4.4, false},
+                     {QObject::tr("Packs"), 0.8, true},
+                     {QObject::tr("Each"), 1.1, true},
+                     {QObject::tr("Total"), 1.1, true}};
+    if (name_boxes) {
+        table.columns.push_back({QObject::tr("For"), 1.7, false});
+    }
+    table.columns.push_back({QObject::tr("Paid"), 1.0, true});
+    std::map<catalog::Category, std::vector<Row>> groups;
+    for (const assess::ShoppingLine& line : request.assessment.shopping) {
+        groups[line.category].push_back(row_of(line, request, speaker, name_boxes));
+    }
+    for (const auto& [category, rows] : groups) {
+        table.rows.push_back({.cells = {words::category(category)}, .group = true});
+        table.rows.insert(table.rows.end(), rows.begin(), rows.end());
+    }
+    return table;
 }
 
 } // namespace
@@ -50,28 +80,15 @@ Content shopping_content(const Request& request, const words::Speaker& speaker)
     if (assessment.costs.price_illustrative) {
         content.blocks.push_back(Caution{QObject::tr("The prices are invented for illustration. Write in your own.")});
     }
-    const std::vector<Column> columns{{QObject::tr("Item and pack"), 3.4, false},
-                                      {QObject::tr("Packs"), 0.8, true},
-                                      {QObject::tr("Each, %1").arg(currency), 1.15, true},
-                                      {QObject::tr("Total, %1").arg(currency), 1.25, true},
-                                      {QObject::tr("For"), 1.5, false},
-                                      {QObject::tr("Paid"), 0.9, true}};
-    std::map<catalog::Category, Table> tables;
-    for (const assess::ShoppingLine& line : assessment.shopping) {
-        Table& table = tables[line.category];
-        table.columns = columns;
-        table.rows.push_back(row_of(line, request, speaker));
-    }
-    for (const auto& [category, table] : tables) {
-        content.blocks.push_back(Heading{words::category(category)});
-        content.blocks.push_back(table);
-    }
+    content.blocks.push_back(Paragraph{QObject::tr("Prices in %1, typical, as of %2.")
+                                           .arg(currency, QString::fromStdString(assessment.costs.price_date))});
+    content.blocks.push_back(order_table(request, speaker));
     const MoneyRange& startup = assessment.costs.startup;
     content.blocks.push_back(Heading{QObject::tr("All together")});
     content.blocks.push_back(Paragraph{
         QObject::tr("Typical %1; at low prices %2, at high prices %3. Lines without a price are not in it.")
             .arg(formatter.money(startup.typical), formatter.money(startup.low), formatter.money(startup.high))});
-    add_unknowns(content, request, speaker);
+    add_unknowns(content, Sheet::shopping, request, speaker);
     add_cautions(content);
     return content;
 }

@@ -243,8 +243,12 @@ QString Speaker::assumed(const assess::Assumed& assumed) const
     if (!assumed.bracket) {
         return say("%1: not stated, and nothing could be assumed").arg(where);
     }
-    const bool share = assumed.where.ends_with("humidity") || assumed.where.ends_with("fraction") ||
-                       assumed.where.ends_with("rate") || assumed.where.ends_with("contingency");
+    if (assumed.where.ends_with("/walkable") || assumed.where.ends_with("/guarded")) {
+        return say("%1: counted both ways, yes and no").arg(where);
+    }
+    const bool share = assumed.where.ends_with("level") || assumed.where.ends_with("humidity") ||
+                       assumed.where.ends_with("fraction") || assumed.where.ends_with("rate") ||
+                       assumed.where.ends_with("contingency");
     const auto quantity = share ? std::optional(Quantity::fraction) : quantity_of(assumed.unit);
     if (quantity) {
         return say("%1: taken as %2").arg(where, formatter_.span(*assumed.bracket, *quantity));
