@@ -8,13 +8,16 @@ namespace loam::sheets {
 
 namespace {
 
-QString for_whom(const assess::ShoppingLine& line, const words::Speaker& speaker)
+QString for_whom(const assess::ShoppingLine& line, const Request& request, const words::Speaker& speaker)
 {
+    if (line.enclosures.size() >= request.plan.enclosures.size()) {
+        return QObject::tr("all");
+    }
     QStringList names;
     for (const std::string& id : line.enclosures) {
         names << speaker.name_of(id);
     }
-    return names.join(QStringLiteral(", "));
+    return names.join(QStringLiteral("; "));
 }
 
 // A pack of a single piece says nothing that the item does not.
@@ -30,14 +33,16 @@ Row row_of(const assess::ShoppingLine& line, const Request& request, const words
     if (worth_naming(line.pack)) {
         item += QStringLiteral(" – ") + QString::fromStdString(line.pack);
     }
-    // What has no price is a blank to fill in, never a zero.
-    const QString blank = QStringLiteral("________");
-    Row row{.cells = {item, line.packs > 0 ? formatter.count(line.packs) : QStringLiteral("___"),
-                      line.pack_price ? formatter.money_bare(line.pack_price->typical) : blank,
-                      line.line_total ? formatter.money_bare(line.line_total->typical) : blank},
-            .tick = true};
+    // What has no price is a blank to fill in, never a zero; what is on the shelf needs none.
+    const bool owned = line.amount_needed <= 0.0;
+    const QString blank = owned ? QString() : QStringLiteral("________");
+    const QString packs = owned ? QObject::tr("owned") : QStringLiteral("___");
+    Row row{.cells = {item, line.packs > 0 ? formatter.count(line.packs) : packs,
+                      line.pack_price && !owned ? formatter.money_bare(line.pack_price->typical) : blank,
+                      line.line_total && !owned ? formatter.money_bare(line.line_total->typical) : blank},
+            .tick = !owned};
     if (name_boxes) {
-        row.cells << for_whom(line, speaker);
+        row.cells << for_whom(line, request, speaker);
     }
     row.cells << QString();
     return row;

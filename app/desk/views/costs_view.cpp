@@ -9,6 +9,7 @@
 #include "app/desk/views/explanation.hpp"
 #include "app/desk/views/years_chart.hpp"
 #include "app/words/verdicts.hpp"
+#include "core/assess/cost_lines.hpp"
 
 namespace loam::desk {
 
@@ -97,7 +98,7 @@ void CostsView::show_costs(const assess::Assessment& assessment, const words::Sp
             tr("The sum of the shopping list, net of what is owned. Lines without a price are not in it."));
     QTreeWidgetItem* running =
         heading(table_, tr("To run, a year"), costs.running_per_year, speaker, tr("The sum of the lines below."));
-    for (const assess::CostLine& line : costs.lines) {
+    for (const assess::CostLine& line : assess::merged_by_name(costs.lines)) {
         running->addChild(
             money_item(QString::fromStdString(line.name), line.per_year, line_reason(line, speaker), speaker));
     }

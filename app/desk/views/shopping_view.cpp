@@ -37,7 +37,9 @@ Explanation explain(const assess::ShoppingLine& line, const QString& name, const
     if (line.line_total) {
         explanation.inputs += QStringLiteral("\n") + QObject::tr("Cost: %1").arg(formatter.money(*line.line_total));
     } else {
-        explanation.inputs += QStringLiteral("\n") + QObject::tr("No price is known, so it is not in the total.");
+        explanation.inputs += line.amount_needed <= 0.0
+                                  ? QString()
+                                  : QStringLiteral("\n") + QObject::tr("No price is known, so it is not in the total.");
     }
     explanation.where = QString::fromStdString(line.where);
     return explanation;
@@ -47,7 +49,8 @@ QTreeWidgetItem* item_of(const assess::ShoppingLine& line, const words::Speaker&
 {
     const words::Formatter& formatter = speaker.formatter();
     const QString name = line.item_name.empty() ? speaker.need(line.need) : QString::fromStdString(line.item_name);
-    const QString unknown = QObject::tr("no price");
+    const bool owned = line.amount_needed <= 0.0;
+    const QString unknown = owned ? QObject::tr("owned") : QObject::tr("no price");
     auto* item = new QTreeWidgetItem(
         {capitalised(name), line.packs > 0 ? formatter.count(line.packs) : QString(), QString::fromStdString(line.pack),
          line.pack_price ? formatter.money_bare(line.pack_price->typical) : unknown,
