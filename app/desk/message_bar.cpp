@@ -2,7 +2,8 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QToolButton>
+
+#include "app/desk/hide_button.hpp"
 
 namespace loam::desk {
 
@@ -13,16 +14,10 @@ MessageBar::MessageBar(QWidget* parent) : QFrame(parent), text_(new QLabel(this)
     text_->setWordWrap(true);
     text_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     text_->setObjectName(QStringLiteral("messageText"));
-    auto* close = new QToolButton(this);
-    close->setText(QStringLiteral("✕"));
-    close->setAutoRaise(true);
-    close->setToolTip(tr("Hide this line"));
-    close->setAccessibleName(tr("Hide this line"));
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(10, 6, 6, 6);
     row->addWidget(text_, 1);
-    row->addWidget(close);
-    connect(close, &QToolButton::clicked, this, &QWidget::hide);
+    row->addWidget(new HideButton(this));
     hide();
 }
 

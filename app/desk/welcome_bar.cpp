@@ -3,7 +3,8 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
-#include <QToolButton>
+
+#include "app/desk/hide_button.hpp"
 
 namespace loam::desk {
 
@@ -20,12 +21,8 @@ WelcomeBar::WelcomeBar(QWidget* parent) : QFrame(parent)
     own->setDefault(true);
     auto* open = new QPushButton(tr("Open a plan…"), this);
     open->setObjectName(QStringLiteral("welcomeOpen"));
-    auto* close = new QToolButton(this);
+    auto* close = new HideButton(this);
     close->setObjectName(QStringLiteral("welcomeClose"));
-    close->setText(QStringLiteral("✕"));
-    close->setAutoRaise(true);
-    close->setToolTip(tr("Hide this line"));
-    close->setAccessibleName(tr("Hide this line"));
 
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(10, 6, 6, 6);
@@ -35,7 +32,6 @@ WelcomeBar::WelcomeBar(QWidget* parent) : QFrame(parent)
     row->addWidget(close);
     connect(own, &QPushButton::clicked, this, &WelcomeBar::startOwn);
     connect(open, &QPushButton::clicked, this, &WelcomeBar::openFile);
-    connect(close, &QToolButton::clicked, this, &QWidget::hide);
 }
 
 } // namespace loam::desk

@@ -12,6 +12,7 @@
 #include <QStatusBar>
 #include <QUrl>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <utility>
 
 #include "app/desk/document/plan_document.hpp"
@@ -28,6 +29,18 @@
 #include "core/plan/file.hpp"
 
 namespace loam::desk {
+
+namespace {
+
+// The first stage has everything but the climate; the last adds only remedies.
+bool climate_is_judged(const assess::Assessment& assessment)
+{
+    return assessment.complete ||
+           std::all_of(assessment.enclosures.begin(), assessment.enclosures.end(),
+                       [](const assess::EnclosureResult& enclosure) { return !enclosure.heat.empty(); });
+}
+
+} // namespace
 
 Window::Window(SharedCatalog catalog, Settings& settings, const QString& data_folder, QWidget* parent)
     : QMainWindow(parent), catalog_(std::move(catalog)), settings_(settings), document_(new PlanDocument(this)),
@@ -158,12 +171,13 @@ void Window::plan_changed()
 
 void Window::assessment_ready(const SharedAssessment& assessment)
 {
-    if (!assessment->complete && assessment_ && assessment_->complete &&
+    const bool judged = climate_is_judged(*assessment);
+    if (!judged && assessment_ && climate_is_judged(*assessment_) &&
         assessment_->enclosures.size() == assessment->enclosures.size()) {
-        return; // the old climate, marked stale, tells more than an empty one for these few milliseconds
+        return; // the old climate, marked stale, tells more than none for these few milliseconds
     }
     assessment_ = assessment;
-    stale_ = !assessment->complete;
+    stale_ = !judged;
     form_->show_assessment(assessment);
     drawing_->show_assessment(assessment, stale_);
     results_->show_assessment(assessment, stale_);
@@ -184,7 +198,11 @@ void Window::refresh_title()
 
 void Window::refresh_status()
 {
-    state_label_->setText(stale_ ? tr("Working out…") : tr("Up to date"));
+    if (stale_) {
+        state_label_->setText(tr("Working out…"));
+    } else {
+        state_label_->setText(assessment_->complete ? tr("Up to date") : tr("Looking for remedies…"));
+    }
 }
 
 void Window::show_example()

@@ -134,7 +134,7 @@ void Window::build_help_menu()
 
 void Window::print_sheets(bool to_pdf)
 {
-    if (!assessment_ || stale_) {
+    if (!assessment_ || !up_to_date()) {
         QMessageBox::information(this, tr("One moment"),
                                  tr("The figures are still being worked out. Try again in a moment."));
         return;
