@@ -18,6 +18,11 @@ namespace {
 constexpr double least_span_k = 4.0;
 constexpr int most_lines = 6;
 
+QRectF rect_on_plan(const Frame& frame, const climate::Rect& area)
+{
+    return {on_plan(frame, area.x_m, area.y_m + area.width_m), on_plan(frame, area.x_m + area.length_m, area.y_m)};
+}
+
 // "29 °C": on a drawing tenths would pretend.
 QString whole_degrees(double c, const words::Formatter& formatter)
 {
@@ -82,7 +87,10 @@ void paint_floor_heat(QPainter& painter, const Frame& frame, const Picture& pict
     if (picture.colours) {
         painter.setRenderHint(QPainter::SmoothPixmapTransform);
         painter.setOpacity(picture.stale ? 0.45 : 0.85);
-        painter.drawImage(frame.plan, field_image(floor.ground_c, floor.nx, floor.ny, span));
+        // The field's own extent: a stale one may be of a box with other sides.
+        const climate::Rect extent{.length_m = static_cast<double>(floor.nx) * floor.dx_m,
+                                   .width_m = static_cast<double>(floor.ny) * floor.dy_m};
+        painter.drawImage(rect_on_plan(frame, extent), field_image(floor.ground_c, floor.nx, floor.ny, span));
         painter.setOpacity(1.0);
     }
     const Grid grid{floor.nx, floor.ny, floor.dx_m, floor.dy_m};
@@ -95,11 +103,6 @@ void paint_floor_heat(QPainter& painter, const Frame& frame, const Picture& pict
         }
     }
     painter.restore();
-}
-
-QRectF rect_on_plan(const Frame& frame, const climate::Rect& area)
-{
-    return {on_plan(frame, area.x_m, area.y_m + area.width_m), on_plan(frame, area.x_m + area.length_m, area.y_m)};
 }
 
 QString zone_caption(const assess::ZoneResult& zone, const words::Formatter& formatter)

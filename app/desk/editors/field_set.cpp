@@ -81,7 +81,7 @@ protected:
 
 } // namespace
 
-ChoiceBinding text_choice(std::function<std::string*(plan::Plan&)> place,
+ChoiceBinding text_choice(const std::function<std::string*(plan::Plan&)>& place,
                           std::function<std::vector<Option>(const FormState&)> options)
 {
     ChoiceBinding binding;
@@ -98,7 +98,7 @@ ChoiceBinding text_choice(std::function<std::string*(plan::Plan&)> place,
     return binding;
 }
 
-ChoiceBinding optional_text_choice(std::function<std::optional<std::string>*(plan::Plan&)> place,
+ChoiceBinding optional_text_choice(const std::function<std::optional<std::string>*(plan::Plan&)>& place,
                                    std::function<std::vector<Option>(const FormState&)> options)
 {
     ChoiceBinding binding;
@@ -195,7 +195,7 @@ void FieldSet::quantity(const QString& label, const char* key, words::Quantity q
 
 void FieldSet::text(const QString& label, const char* key, std::function<TextSlot(plan::Plan&)> place, int max_length)
 {
-    auto* field = new QLineEdit(layout_->parentWidget());
+    auto* field = new LineField(layout_->parentWidget());
     field->setMaxLength(max_length);
     field->setObjectName(QString::fromLatin1(key));
     Row& row = add_row(label, key, field);
@@ -211,7 +211,7 @@ void FieldSet::text(const QString& label, const char* key, std::function<TextSlo
     };
 }
 
-void FieldSet::choice(const QString& label, const char* key, ChoiceBinding binding)
+void FieldSet::choice(const QString& label, const char* key, const ChoiceBinding& binding)
 {
     auto* field = new CalmComboBox(layout_->parentWidget());
     field->setObjectName(QString::fromLatin1(key));
@@ -233,7 +233,8 @@ void FieldSet::choice(const QString& label, const char* key, ChoiceBinding bindi
     };
 }
 
-void FieldSet::flag(const QString& label, const char* key, std::function<std::optional<bool>*(plan::Plan&)> place)
+void FieldSet::flag(const QString& label, const char* key,
+                    const std::function<std::optional<bool>*(plan::Plan&)>& place)
 {
     ChoiceBinding binding;
     binding.get = [place](plan::Plan& plan) {

@@ -35,10 +35,10 @@ struct ChoiceBinding {
 };
 
 // A choice among texts that the plan holds as they are (ids of materials, species, strips).
-ChoiceBinding text_choice(std::function<std::string*(plan::Plan&)> place,
+ChoiceBinding text_choice(const std::function<std::string*(plan::Plan&)>& place,
                           std::function<std::vector<Option>(const FormState&)> options);
 // The same where the plan may leave it open.
-ChoiceBinding optional_text_choice(std::function<std::optional<std::string>*(plan::Plan&)> place,
+ChoiceBinding optional_text_choice(const std::function<std::optional<std::string>*(plan::Plan&)>& place,
                                    std::function<std::vector<Option>(const FormState&)> options);
 
 // The place of one member of an element that `find` finds; for example slot_of<plan::Stand>(find,
@@ -96,12 +96,12 @@ public:
     void quantity(const QString& label, const char* key, words::Quantity quantity, Limits limits,
                   std::function<NumberSlot(plan::Plan&)> place);
     void text(const QString& label, const char* key, std::function<TextSlot(plan::Plan&)> place, int max_length = 200);
-    void choice(const QString& label, const char* key, ChoiceBinding binding);
+    void choice(const QString& label, const char* key, const ChoiceBinding& binding);
     // A choice among the values of an enumeration whose names stand in the order of the values.
     template <class E> void enumeration(const QString& label, const char* key, std::vector<QString> names,
                                         std::function<std::optional<E>*(plan::Plan&)> place);
     // Yes, no or not stated.
-    void flag(const QString& label, const char* key, std::function<std::optional<bool>*(plan::Plan&)> place);
+    void flag(const QString& label, const char* key, const std::function<std::optional<bool>*(plan::Plan&)>& place);
     // An amount of money per something, kept exactly as it is written.
     void price(const QString& label, const char* key, std::function<std::optional<Decimal>*(plan::Plan&)> place);
     // Shows a row only while `when` holds.

@@ -41,8 +41,8 @@ protected:
 
     // What an element list does for a plain list of structures with an id. `list` finds it, `fresh` fills in a new
     // element, `text` names one in a line.
-    template <class T> ElementActions actions_for(std::function<std::vector<T>*(plan::Plan&)> list, std::string stem,
-                                                  std::function<T(plan::Plan&)> fresh,
+    template <class T> ElementActions actions_for(std::function<std::vector<T>*(plan::Plan&)> list,
+                                                  const std::string& stem, std::function<T(plan::Plan&)> fresh,
                                                   std::function<QString(const T&, FormState&)> text);
     // JSON Pointer of the element `id` in the list that lies at `pointer`.
     template <class T>
@@ -66,8 +66,8 @@ private:
 // An id that the plan does not use yet (declared here so that pages need no more of the plan's file).
 std::string unused_id(const plan::Plan& plan, const std::string& stem);
 
-template <class T> ElementActions Page::actions_for(std::function<std::vector<T>*(plan::Plan&)> list, std::string stem,
-                                                    std::function<T(plan::Plan&)> fresh,
+template <class T> ElementActions Page::actions_for(std::function<std::vector<T>*(plan::Plan&)> list,
+                                                    const std::string& stem, std::function<T(plan::Plan&)> fresh,
                                                     std::function<QString(const T&, FormState&)> text)
 {
     ElementActions actions;

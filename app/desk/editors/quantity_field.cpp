@@ -3,7 +3,7 @@
 namespace loam::desk {
 
 QuantityField::QuantityField(words::Quantity quantity, Limits limits, bool may_be_empty, QWidget* parent)
-    : QLineEdit(parent), quantity_(quantity), limits_(limits), may_be_empty_(may_be_empty)
+    : LineField(parent), quantity_(quantity), limits_(limits), may_be_empty_(may_be_empty)
 {
     setAlignment(Qt::AlignRight);
     connect(this, &QLineEdit::editingFinished, this, &QuantityField::commit);

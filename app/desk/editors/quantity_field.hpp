@@ -1,9 +1,9 @@
 // A line for one figure in the reader's unit. What can't be read stays in the line, marked, and changes nothing.
 #pragma once
 
-#include <QLineEdit>
 #include <optional>
 
+#include "app/desk/editors/line_field.hpp"
 #include "app/words/numbers.hpp"
 
 namespace loam::desk {
@@ -13,7 +13,7 @@ struct Limits {
     double max = 1e9;
 };
 
-class QuantityField : public QLineEdit {
+class QuantityField : public LineField {
     Q_OBJECT
 
 public:
@@ -28,6 +28,9 @@ public:
 signals:
     void committed(std::optional<double> value);
     void problemChanged(const QString& problem); // empty: none
+
+protected:
+    bool unfinished() const override { return isModified(); }
 
 private:
     void commit();

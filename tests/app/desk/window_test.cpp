@@ -131,6 +131,23 @@ private slots:
         QCOMPARE(window_->document().plan().enclosures.front().shell.length_m, longer_m);
     }
 
+    void the_undo_key_reaches_the_plan_while_a_field_has_the_focus()
+    {
+        turn_to(QStringLiteral("Box"));
+        const std::string before = plan::write(window_->document().plan());
+        auto* length = find<QLineEdit>("length_m", page("boxPage"));
+        type_into(length, QStringLiteral("155 cm"));
+        QVERIFY(plan::write(window_->document().plan()) != before);
+        QKeyEvent key(QEvent::ShortcutOverride, Qt::Key_Z, Qt::ControlModifier);
+        key.ignore();
+        QCoreApplication::sendEvent(length, &key);
+        QVERIFY(!key.isAccepted()); // so the window's action gets it
+        QTest::keyClicks(length, QStringLiteral("1"));
+        key.ignore();
+        QCoreApplication::sendEvent(length, &key);
+        QVERIFY(key.isAccepted()); // an unfinished entry is the line's own to undo
+    }
+
     void changing_the_units_edits_nothing()
     {
         turn_to(QStringLiteral("Box"));
