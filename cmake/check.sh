@@ -7,6 +7,7 @@ cd "$(dirname "$0")/.."
 # shellcheck disable=SC2086 # lists of names
 install_missing $packages_run $packages_check
 
+compiler_cache
 cmake --preset dev
 cmake --build --preset dev
 # Tests of the window draw offscreen; the runtime folder must be private.

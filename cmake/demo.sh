@@ -19,6 +19,7 @@ heading() {
     printf '\n== %s\n' "$1"
 }
 
+compiler_cache
 heading "Building (the first time takes some minutes)"
 cmake --preset dev
 cmake --build --preset dev --target loamstead loamstead-cli

@@ -55,3 +55,11 @@ install_missing() {
     # shellcheck disable=SC2086 # a list of names
     $as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends $wanted >/dev/null || return 1
 }
+
+# Lets the compiler cache recognise the same sources in another folder, and files that use precompiled headers.
+compiler_cache() {
+    CCACHE_BASEDIR=$PWD
+    CCACHE_NOHASHDIR=1
+    CCACHE_SLOPPINESS=pch_defines,time_macros
+    export CCACHE_BASEDIR CCACHE_NOHASHDIR CCACHE_SLOPPINESS
+}
