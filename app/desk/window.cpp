@@ -19,6 +19,7 @@
 #include "app/desk/editors/form_panel.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/session/plan_files.hpp"
+#include "app/desk/session/price_choice.hpp"
 #include "app/desk/session/recovery.hpp"
 #include "app/desk/session/settings.hpp"
 #include "app/desk/views/drawing_view.hpp"
@@ -43,7 +44,8 @@ bool climate_is_judged(const assess::Assessment& assessment)
 } // namespace
 
 Window::Window(SharedCatalog catalog, Settings& settings, const QString& data_folder, QWidget* parent)
-    : QMainWindow(parent), catalog_(std::move(catalog)), settings_(settings), document_(new PlanDocument(this)),
+    : QMainWindow(parent), settings_(settings), prices_(new PriceChoice(std::move(catalog), settings, this)),
+      catalog_(prices_->initial()), document_(new PlanDocument(this)),
       files_(new PlanFiles(*document_, settings, this)), runner_(new AssessmentRunner(catalog_, this)),
       recovery_(std::make_unique<Recovery>(data_folder + QStringLiteral("/recovery")))
 {
@@ -52,6 +54,7 @@ Window::Window(SharedCatalog catalog, Settings& settings, const QString& data_fo
     build_panels();
     build_file_menu();
     build_edit_menu();
+    build_prices_menu();
     build_view_menu();
     build_help_menu();
     wire_document();
@@ -114,6 +117,7 @@ void Window::wire_document()
         recovery_->keep(document_->plan(), document_->path(), modified);
     });
     connect(runner_, &AssessmentRunner::ready, this, &Window::assessment_ready);
+    connect(prices_, &PriceChoice::changed, this, &Window::catalog_changed);
     connect(files_, &PlanFiles::opened, welcome_, &QWidget::hide);
     connect(files_, &PlanFiles::startedNew, welcome_, &QWidget::hide);
 }
@@ -150,6 +154,16 @@ void Window::take_edit(const QString& text, const QString& field, const plan::Pl
     }
     message_->say(tr("Not changed."), words::problem(problems.front()));
     form_->show_plan(document_->plan());
+}
+
+void Window::catalog_changed(const SharedCatalog& catalog)
+{
+    catalog_ = catalog;
+    form_->set_catalog(catalog);
+    results_->set_catalog(catalog);
+    stale_ = true;
+    runner_->set_catalog(catalog);
+    refresh_status();
 }
 
 void Window::plan_changed()

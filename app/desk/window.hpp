@@ -18,6 +18,7 @@ class DrawingView;
 class FormPanel;
 class PlanDocument;
 class PlanFiles;
+class PriceChoice;
 class Recovery;
 class ResultsPanel;
 class Settings;
@@ -34,6 +35,7 @@ public:
 
     PlanDocument& document() { return *document_; }
     PlanFiles& files() { return *files_; }
+    PriceChoice& prices() { return *prices_; }
     // The invented example, already assessed, with "start your own" beside it.
     void show_example();
     // Asks whether to take back what a crash left behind; true where a plan was recovered.
@@ -50,6 +52,7 @@ private:
     void build_panels();
     void build_file_menu();
     void build_edit_menu();
+    void build_prices_menu();
     void build_view_menu();
     void build_help_menu();
     void fill_recent_menu();
@@ -58,14 +61,16 @@ private:
 
     // Takes an edit of the form, or says why it can't be: a plan that would not open again is never made.
     void take_edit(const QString& text, const QString& field, const plan::Plan& changed);
+    void catalog_changed(const SharedCatalog& catalog);
     void plan_changed();
     void assessment_ready(const SharedAssessment& assessment);
     void refresh_title();
     void refresh_status();
     void print_sheets(bool to_pdf);
 
-    SharedCatalog catalog_;
     Settings& settings_;
+    PriceChoice* prices_;
+    SharedCatalog catalog_;
     PlanDocument* document_;
     PlanFiles* files_;
     AssessmentRunner* runner_;

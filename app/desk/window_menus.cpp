@@ -11,6 +11,7 @@
 #include "app/desk/document/plan_document.hpp"
 #include "app/desk/print/sheet_printing.hpp"
 #include "app/desk/session/plan_files.hpp"
+#include "app/desk/session/price_choice.hpp"
 #include "app/desk/session/settings.hpp"
 
 namespace loam::desk {
@@ -91,6 +92,16 @@ void Window::build_edit_menu()
     redo->setObjectName(QStringLiteral("editRedo"));
     redo->setShortcuts({QKeySequence(QKeySequence::Redo), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     menu.addAction(redo);
+}
+
+void Window::build_prices_menu()
+{
+    QMenu& menu = *menuBar()->addMenu(tr("&Prices"));
+    add(menu, tr("&Use a price list…"), "pricesUse", {}, prices_, [this] { prices_->choose_asking(); });
+    add(menu, tr("Use the &invented prices"), "pricesBuiltIn", {}, prices_, [this] { prices_->use_built_in(); });
+    menu.addSeparator();
+    add(menu, tr("&Save this price list to edit…"), "pricesSave", {}, prices_,
+        [this] { prices_->save_copy_asking(catalog_->prices); });
 }
 
 void Window::build_view_menu()

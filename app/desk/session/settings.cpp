@@ -69,6 +69,16 @@ void Settings::set_paper(sheets::Paper paper)
                     paper == sheets::Paper::letter ? QStringLiteral("letter") : QStringLiteral("a4"));
 }
 
+QString Settings::price_list() const
+{
+    return store_.value(QStringLiteral("prices")).toString();
+}
+
+void Settings::set_price_list(const QString& path)
+{
+    store_.setValue(QStringLiteral("prices"), path);
+}
+
 QStringList Settings::recent_files() const
 {
     return store_.value(QStringLiteral("recent")).toStringList();

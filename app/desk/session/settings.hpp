@@ -25,6 +25,9 @@ public:
     sheets::Paper paper() const;
     void set_paper(sheets::Paper paper);
 
+    QString price_list() const; // path; empty: the one that comes with the program
+    void set_price_list(const QString& path);
+
     QStringList recent_files() const; // newest first, at most ten, existing or not
     void add_recent_file(const QString& path);
     void forget_recent_file(const QString& path);

@@ -16,11 +16,13 @@
 
 #include "app/desk/document/plan_document.hpp"
 #include "app/desk/session/plan_files.hpp"
+#include "app/desk/session/price_choice.hpp"
 #include "app/desk/session/settings.hpp"
 #include "app/desk/window.hpp"
 #include "app/files/guidance.hpp"
 #include "app/files/identity.hpp"
 #include "app/files/plan_file.hpp"
+#include "app/files/price_file.hpp"
 #include "core/plan/file.hpp"
 
 using namespace loam;
@@ -266,6 +268,27 @@ private slots:
         findings->setCurrentIndex(findings->model()->index(1, 0));
         auto* why = find<QTextBrowser>("whyText");
         QVERIFY(why->toPlainText().contains(QStringLiteral("How it was worked out")));
+    }
+
+    void a_price_list_of_ones_own_changes_the_costs_and_is_remembered()
+    {
+        QTRY_VERIFY_WITH_TIMEOUT(window_->up_to_date(), patience_ms);
+        const Money before = window_->assessment()->costs.startup.typical;
+        catalog::PriceList dearer = catalog_->prices;
+        for (catalog::Item& item : dearer.items) {
+            for (catalog::Pack& pack : item.packs) {
+                pack.typical = pack.high;
+            }
+        }
+        const QString path = home_.filePath(QStringLiteral("dearer.csv"));
+        QCOMPARE(files::write_prices(dearer, path), QString());
+        QVERIFY(window_->prices().use(path));
+        QTRY_VERIFY_WITH_TIMEOUT(window_->up_to_date(), patience_ms);
+        QVERIFY(window_->assessment()->costs.startup.typical.minor_units() > before.minor_units());
+        QCOMPARE(settings_->price_list(), path);
+        trigger("pricesBuiltIn");
+        QTRY_VERIFY_WITH_TIMEOUT(window_->up_to_date(), patience_ms);
+        QCOMPARE(window_->assessment()->costs.startup.typical.minor_units(), before.minor_units());
     }
 
     void an_empty_plan_is_assessed_without_complaint()

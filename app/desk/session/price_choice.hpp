@@ -1,0 +1,40 @@
+// Which price list is in use: the one that comes with the program, or a file of the user's (JSON or CSV).
+#pragma once
+
+#include <QObject>
+
+#include "app/desk/document/runner.hpp"
+
+class QWidget;
+
+namespace loam::desk {
+
+class Settings;
+
+class PriceChoice : public QObject {
+    Q_OBJECT
+
+public:
+    // `built_in` holds the guidance with its own price list.
+    PriceChoice(SharedCatalog built_in, Settings& settings, QWidget* dialog_parent);
+
+    // The catalog to begin with: with the list chosen last time where it can still be read.
+    SharedCatalog initial() const;
+
+    void choose_asking(); // file dialog
+    bool use(const QString& path);
+    void use_built_in();
+    void save_copy_asking(const catalog::PriceList& prices); // to edit elsewhere; JSON or CSV by the file's ending
+
+signals:
+    void changed(const loam::desk::SharedCatalog& catalog);
+
+private:
+    SharedCatalog with_list(const catalog::PriceList& prices) const;
+
+    SharedCatalog built_in_;
+    Settings& settings_;
+    QWidget* dialog_parent_;
+};
+
+} // namespace loam::desk
