@@ -56,6 +56,7 @@ private:
 
     // The member, where it is there and of this kind; records what is wrong otherwise.
     const Node* member(Key key, Need need, Kind kind);
+    const Node* number_member(Key key, Need need, const Bounds& bounds);
     const Node* list_member(Key key, ListRule rule);
     void push(const Node* node, std::string pointer);
     void pop_object();

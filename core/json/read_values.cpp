@@ -66,53 +66,42 @@ bool ReadArchive::within(const std::string& where, std::string_view literal, dou
     return false;
 }
 
-void ReadArchive::on_number(Key key, Need need, std::optional<double>& value, Bounds bounds)
+// The number as written, where it is there and within its bounds.
+const Node* ReadArchive::number_member(Key key, Need need, const Bounds& bounds)
 {
     const Node* const found = member(key, need, Kind::number);
+    if (found == nullptr) {
+        return nullptr;
+    }
+    const auto value = double_of(found->text);
+    return value && within(pointer_to(levels_.back().pointer, key.name), found->text, *value, bounds) ? found : nullptr;
+}
+
+void ReadArchive::on_number(Key key, Need need, std::optional<double>& value, Bounds bounds)
+{
+    const Node* const found = number_member(key, need, bounds);
     value = found == nullptr ? std::nullopt : double_of(found->text);
-    if (value && !within(pointer_to(levels_.back().pointer, key.name), found->text, *value, bounds)) {
-        value.reset();
-    } else if (value) {
+    if (value) {
         *value += 0.0; // -0 becomes 0
     }
 }
 
+// The bounds come first: a number beyond every integer is above the maximum, not "not whole".
 void ReadArchive::on_integer(Key key, Need need, std::optional<std::int64_t>& value, Bounds bounds)
 {
-    value.reset();
-    const Node* const found = member(key, need, Kind::number);
-    if (found == nullptr) {
-        return;
+    const Node* const found = number_member(key, need, bounds);
+    value = found == nullptr ? std::nullopt : integer_of(found->text);
+    if (found != nullptr && !value) {
+        add(pointer_to(levels_.back().pointer, key.name), problem::not_whole, {shown(found->text)});
     }
-    const std::string where = pointer_to(levels_.back().pointer, key.name);
-    const auto number = double_of(found->text);
-    const auto whole = integer_of(found->text);
-    // The bounds come first: a number beyond every integer is above the maximum, not "not whole".
-    if (!number || !within(where, found->text, *number, bounds)) {
-        return;
-    }
-    if (!whole) {
-        add(where, problem::not_whole, {shown(found->text)});
-        return;
-    }
-    value = whole;
 }
 
 void ReadArchive::on_decimal(Key key, Need need, std::optional<Decimal>& value, Bounds bounds)
 {
-    value.reset();
-    const Node* const found = member(key, need, Kind::number);
-    if (found == nullptr) {
-        return;
-    }
-    const std::string where = pointer_to(levels_.back().pointer, key.name);
-    const auto number = double_of(found->text);
-    if (!number || !within(where, found->text, *number, bounds)) {
-        return;
-    }
-    value = Decimal::parse(found->text);
-    if (!value) {
-        add(where, problem::not_plain_decimal, {shown(found->text)});
+    const Node* const found = number_member(key, need, bounds);
+    value = found == nullptr ? std::nullopt : Decimal::parse(found->text);
+    if (found != nullptr && !value) {
+        add(pointer_to(levels_.back().pointer, key.name), problem::not_plain_decimal, {shown(found->text)});
     }
 }
 
