@@ -4,7 +4,6 @@
 #include "app/cli/say.hpp"
 #include "app/report/assessment_json.hpp"
 #include "app/report/text_report.hpp"
-#include "core/assess/assess.hpp"
 
 namespace loam::cli {
 
@@ -27,9 +26,7 @@ Exit run_assess(const Arguments& arguments)
     }
     const Inputs& inputs = std::get<Inputs>(read);
     const plan::Plan& plan = inputs.plans.front();
-    assess::Workspace workspace;
-    const assess::Assessment assessment =
-        *assess::assess(plan, inputs.catalog, inputs.date, workspace); // never stopped
+    const assess::Assessment assessment = assessed(inputs);
     const QByteArray result =
         arguments.has("--json")
             ? QByteArray::fromStdString(report::assessment_json(assessment, plan, inputs.catalog))

@@ -39,7 +39,7 @@ struct Command {
     std::size_t most_files = 1;
     Exit (*run)(const Arguments&) = nullptr;
     bool draws = false; // needs fonts
-    std::string_view note = "";
+    std::string_view note{};
 };
 
 std::span<const Command> commands();

@@ -69,7 +69,7 @@ std::span<const Command> commands()
 const Command* find_command(const QString& name)
 {
     for (const Command& command : commands()) {
-        if (name == QString::fromUtf8(command.name.data(), static_cast<qsizetype>(command.name.size()))) {
+        if (name == QString::fromUtf8(command.name)) {
             return &command;
         }
     }

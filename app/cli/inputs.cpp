@@ -10,6 +10,7 @@
 #include "app/files/guidance.hpp"
 #include "app/files/plan_file.hpp"
 #include "app/files/price_file.hpp"
+#include "core/assess/assess.hpp"
 
 namespace loam::cli {
 
@@ -78,6 +79,12 @@ std::variant<Inputs, Exit> read_inputs(const Arguments& arguments)
         return worst;
     }
     return inputs;
+}
+
+assess::Assessment assessed(const Inputs& inputs)
+{
+    assess::Workspace workspace;
+    return *assess::assess(inputs.plans.front(), inputs.catalog, inputs.date, workspace); // never stopped
 }
 
 } // namespace loam::cli

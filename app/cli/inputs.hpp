@@ -8,6 +8,7 @@
 
 #include "app/cli/command.hpp"
 #include "app/words/numbers.hpp"
+#include "core/assess/assessment.hpp"
 #include "core/catalog/catalog.hpp"
 #include "core/plan/plan.hpp"
 
@@ -21,5 +22,7 @@ struct Inputs {
 };
 
 std::variant<Inputs, Exit> read_inputs(const Arguments& arguments);
+
+assess::Assessment assessed(const Inputs& inputs); // of the first plan
 
 } // namespace loam::cli

@@ -13,7 +13,7 @@ QString say(const char* sentence)
 
 QString text(std::string_view utf8)
 {
-    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
+    return QString::fromUtf8(utf8);
 }
 
 void tell(const QString& message)

@@ -1,7 +1,6 @@
 #include "app/cli/inputs.hpp"
 #include "app/cli/say.hpp"
 #include "app/sheets/sheets.hpp"
-#include "core/assess/assess.hpp"
 
 namespace loam::cli {
 
@@ -36,9 +35,7 @@ Exit run_sheet(const Arguments& arguments)
     }
     const Inputs& inputs = std::get<Inputs>(read);
     const plan::Plan& plan = inputs.plans.front();
-    assess::Workspace workspace;
-    const assess::Assessment assessment =
-        *assess::assess(plan, inputs.catalog, inputs.date, workspace); // never stopped
+    const assess::Assessment assessment = assessed(inputs);
     const bool letter = arguments.value("--paper") == QStringLiteral("letter");
     const sheets::Request request{plan,
                                   assessment,

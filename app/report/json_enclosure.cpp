@@ -100,6 +100,7 @@ json::Node heat_node(const std::vector<assess::HeatCase>& cases)
         json::Node node = json::Node::object();
         node.add("case", text(heat.id)).add("power_w", heat.known ? number(heat.power_w) : json::Node());
         node.add("loss_w", heat.known ? number(heat.loss_w) : json::Node()).add("zones", std::move(zones));
+        node.add("floor_share_in_band", range(heat.floor_share_in_band));
         node.add("hottest_surface_c", heat.known ? range(heat.detail.hottest_surface_c) : json::Node());
         list.add(std::move(node));
     }

@@ -20,8 +20,8 @@ json::Node text(const std::string& value);
 json::Node text_or_null(const std::string& value);
 json::Node texts(const std::vector<std::string>& values);
 json::Node range(const Range& range);
-json::Node range(const std::optional<Range>& range);
-json::Node likely(const std::optional<Range>& range);
+json::Node range(const std::optional<Range>& given);
+json::Node likely(const std::optional<Range>& given);
 json::Node bounds(const Target& target);
 
 // A decimal literal with the currency's own number of digits; null where it did not fit.

@@ -32,8 +32,7 @@ QString space(const assess::SpaceResult& space, const Speaker& speaker)
         text += say("; %1 asked for by “%2”")
                     .arg(format.value(*space.required_floor_m2, Quantity::area), speaker.name_of(space.governing_rule));
     }
-    const QString floor =
-        fact(say("Floor"), text + QStringLiteral(": ") + words::verdict(space.judgement, Subject::space));
+    QString floor = fact(say("Floor"), text + QStringLiteral(": ") + words::verdict(space.judgement, Subject::space));
     constexpr double now_years = 0.05; // reads as 0.0
     if (!space.outgrown_in_years || *space.outgrown_in_years < now_years) {
         return floor; // the verdict has said it already

@@ -149,8 +149,7 @@ std::vector<PageLayout::Piece> PageLayout::pieces_of(const Block& block) const
 
 void PageLayout::place(std::vector<Piece> pieces)
 {
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
-        Piece& piece = pieces[i];
+    for (Piece& piece : pieces) {
         // A heading, a table's head or a group's heading stays with at least the next two lines.
         const bool leads = piece.kind == Piece::Kind::heading || piece.kind == Piece::Kind::head ||
                            (piece.row != nullptr && piece.row->group);

@@ -62,7 +62,7 @@ QString case_name(std::string_view id)
             return say(word);
         }
     }
-    return QString::fromUtf8(id.data(), static_cast<qsizetype>(id.size()));
+    return QString::fromUtf8(id);
 }
 
 QString category(catalog::Category category)
@@ -96,7 +96,7 @@ QString confidence(Confidence confidence)
 
 QString source(const Source& source)
 {
-    const QString citation = QString::fromStdString(source.citation).trimmed();
+    QString citation = QString::fromStdString(source.citation).trimmed();
     if (citation.isEmpty()) {
         return {};
     }

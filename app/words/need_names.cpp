@@ -22,7 +22,7 @@ std::optional<E> kind_named(std::string_view name, const std::array<std::string_
 
 QString spaced(std::string_view kebab)
 {
-    QString text = QString::fromUtf8(kebab.data(), static_cast<qsizetype>(kebab.size()));
+    QString text = QString::fromUtf8(kebab);
     return text.replace(QLatin1Char('-'), QLatin1Char(' '));
 }
 

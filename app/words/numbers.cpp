@@ -100,7 +100,7 @@ QString not_known()
 
 } // namespace
 
-Formatter::Formatter(UnitSystem system, QLocale locale) : system_(system), locale_(std::move(locale)) {}
+Formatter::Formatter(UnitSystem system, const QLocale& locale) : system_(system), locale_(locale) {}
 
 QLocale Formatter::default_locale()
 {
@@ -162,7 +162,7 @@ QString Formatter::span(const Range& range, Quantity quantity) const
 
 QString Formatter::range(const Range& range, Quantity quantity) const
 {
-    const QString ends = span(range, quantity);
+    QString ends = span(range, quantity);
     const Quantity fitting = fitting_quantity(quantity, std::max(std::abs(range.low), std::abs(range.high)));
     const DisplayUnit unit = display_unit(fitting, system_);
     const double low = restored(range.low, quantity, fitting) * unit.factor + unit.offset;
@@ -200,7 +200,7 @@ QString Formatter::figure(double stored, std::string_view unit) const
     if (unit.size() > 2 && unit.substr(unit.size() - 2) == "/d") {
         return say("%1 a day").arg(figure(stored, unit.substr(0, unit.size() - 2)));
     }
-    const QString name = QString::fromUtf8(unit.data(), static_cast<qsizetype>(unit.size()));
+    const QString name = QString::fromUtf8(unit);
     if (const auto currency = Currency::find(unit)) {
         const auto amount = Money::rounded(stored, *currency);
         return amount ? money(*amount) : not_known();

@@ -18,7 +18,7 @@ namespace loam::words {
 
 class Formatter {
 public:
-    explicit Formatter(UnitSystem system = UnitSystem::metric, QLocale locale = default_locale());
+    explicit Formatter(UnitSystem system = UnitSystem::metric, const QLocale& locale = default_locale());
     // English with a point and without grouping marks that depend on the machine.
     static QLocale default_locale();
 

@@ -14,11 +14,6 @@ QString say(const char* text)
     return QCoreApplication::translate("places", text);
 }
 
-QString text_of(std::string_view text)
-{
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
-
 QString with_id(const QString& kind, const std::string& id)
 {
     return kind + QStringLiteral(" ") + QString::fromStdString(id);
@@ -157,7 +152,7 @@ QString pointer_words(const plan::Plan& plan, const std::string& pointer)
         }
         list = token;
     }
-    return words.isEmpty() ? text_of(pointer) : words.join(QStringLiteral(", "));
+    return words.isEmpty() ? QString::fromUtf8(pointer) : words.join(QStringLiteral(", "));
 }
 
 } // namespace loam::words

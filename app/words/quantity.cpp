@@ -28,7 +28,6 @@ DisplayUnit metric_unit(Quantity quantity)
     case Quantity::small_mass:
         return {QStringLiteral("g"), 1000.0, 0.0, 0};
     case Quantity::temperature:
-        return {QStringLiteral("°C"), 1.0, 0.0, 1};
     case Quantity::temperature_difference:
         // A difference of 1 K is one of 1 °C; "K" would have to be explained to most keepers.
         return {QStringLiteral("°C"), 1.0, 0.0, 1};

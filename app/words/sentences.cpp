@@ -56,7 +56,7 @@ private:
     {
         const qsizetype end = sentence_.indexOf(QLatin1Char('}'), at_);
         const qsizetype stop = end < 0 ? sentence_.size() : end;
-        const QString name = sentence_.mid(at_ + 1, stop - at_ - 1);
+        QString name = sentence_.mid(at_ + 1, stop - at_ - 1);
         at_ = stop + 1;
         return name;
     }

@@ -21,11 +21,6 @@ QString say(const char* text)
     return QCoreApplication::translate("speaker", text);
 }
 
-QString text_of(std::string_view text)
-{
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
-
 const Input* find_input(const std::vector<Input>& inputs, const QString& name)
 {
     for (const Input& input : inputs) {
@@ -106,7 +101,7 @@ QString Speaker::name_of(std::string_view id) const
             return QString::fromStdString(item.name);
         }
     }
-    return text_of(id);
+    return QString::fromUtf8(id);
 }
 
 QString Speaker::label(const Label& label) const
@@ -267,7 +262,7 @@ QString Speaker::why(const assess::ShoppingLine& line) const
 QString species_note(std::string_view code)
 {
     const Sentence* row = find_sentence(species_note_sentences(), code);
-    return row != nullptr ? translated(row->text) : text_of(code).replace(QLatin1Char('-'), QLatin1Char(' '));
+    return row != nullptr ? translated(row->text) : QString::fromUtf8(code).replace(QLatin1Char('-'), QLatin1Char(' '));
 }
 
 } // namespace loam::words

@@ -91,7 +91,7 @@ QString direction(Direction direction, Subject subject)
 
 QString verdict(const Judgement& judgement, Subject subject)
 {
-    const QString word = verdict(judgement.verdict);
+    QString word = verdict(judgement.verdict);
     const bool has_direction = judgement.direction != Direction::none && judgement.verdict != Verdict::fits &&
                                judgement.verdict != Verdict::not_known;
     if (!has_direction) {

@@ -29,6 +29,7 @@ constexpr Sentence rows[] = {
     {"fitting.height_m", QT_TRANSLATE_NOOP("sentences", "the height of a fitting")},
     {"bowl.water_depth_m", QT_TRANSLATE_NOOP("sentences", "the depth of water in a bowl")},
     {"bowl.fill_ratio", QT_TRANSLATE_NOOP("sentences", "how full a bowl is")},
+    {"bowl.evaporation_l_m2d", QT_TRANSLATE_NOOP("sentences", "how much water evaporates from a bowl")},
     {"moisture.misting_l_per_day", QT_TRANSLATE_NOOP("sentences", "how much is misted")},
     {"moisture.water_changes_per_day", QT_TRANSLATE_NOOP("sentences", "how often the water is changed")},
     {"conditioner.ml_per_l", QT_TRANSLATE_NOOP("sentences", "the dose of conditioner")},
@@ -55,6 +56,8 @@ constexpr Sentence rows[] = {
     {"model.evaporation_factor", QT_TRANSLATE_NOOP("sentences", "how fast water evaporates")},
     {"model.leak_air_changes_per_h", QT_TRANSLATE_NOOP("sentences", "how leaky the box is")},
     {"model.mixing_w_m2k", QT_TRANSLATE_NOOP("sentences", "how well the air in the box mixes")},
+    {"model.mesh_return",
+     QT_TRANSLATE_NOOP("sentences", "how much of the heat that the mesh catches comes back into the box")},
     {"model.error_k", QT_TRANSLATE_NOOP("sentences", "what the model itself leaves open")},
 
     // Inputs of the climate balance that belong to no single thing
