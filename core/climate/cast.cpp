@@ -90,8 +90,9 @@ void cast_on_floor(const Caster& caster, const Geometry& g, Cast& cast)
     for (std::size_t c = 0; c < g.columns(); ++c) {
         const Rect cell = g.cell(c);
         for (int s = 0; s < samples * samples; ++s) {
+            const int row = s / samples;
             const Point target{cell.x_m + (s % samples + 0.5) / samples * g.dx_m,
-                               cell.y_m + (s / samples + 0.5) / samples * g.dy_m, g.depth_m[c]};
+                               cell.y_m + (row + 0.5) / samples * g.dy_m, g.depth_m[c]};
             caster.to(target, Normal{}, area_m2,
                       [&](std::size_t region, double share) { cast.column[region][c] += share; });
         }
@@ -107,9 +108,10 @@ void cast_on_walls(const Caster& caster, const Geometry& g, Cast& cast)
             continue;
         const std::size_t along = patch.plane == Plane::left || patch.plane == Plane::right ? 1 : 0;
         for (int s = 0; s < samples * samples; ++s) {
+            const int row = s / samples;
             std::array<double, 3> at{patch.at[0].from, patch.at[1].from, 0.0};
             at[along] = std::lerp(patch.at[along].from, patch.at[along].to, (s % samples + 0.5) / samples);
-            at[2] = g.bed_mean_m + std::lerp(patch.at[2].from, patch.at[2].to, (s / samples + 0.5) / samples);
+            at[2] = g.bed_mean_m + std::lerp(patch.at[2].from, patch.at[2].to, (row + 0.5) / samples);
             caster.to({at[0], at[1], at[2]}, inward(patch.plane), patch.area_m2() / (samples * samples),
                       [&](std::size_t region, double share) { cast.patch[region][p] += share; });
         }

@@ -200,7 +200,7 @@ void lay_air_space(const Box& box, Geometry& g)
 
 Rect Geometry::cell(std::size_t column) const
 {
-    return {static_cast<double>(column % nx) * dx_m, static_cast<double>(column / nx) * dy_m, dx_m, dy_m};
+    return {static_cast<double>(column % nx) * dx_m, static_cast<double>(row_of(column)) * dy_m, dx_m, dy_m};
 }
 
 std::size_t Geometry::column_at(double x, double y) const

@@ -52,7 +52,8 @@ struct Geometry {
     std::size_t columns() const { return nx * ny; }
     std::size_t nz() const { return stack.size(); }
     double x_m(std::size_t column) const { return (static_cast<double>(column % nx) + 0.5) * dx_m; }
-    double y_m(std::size_t column) const { return (static_cast<double>(column / nx) + 0.5) * dy_m; }
+    double y_m(std::size_t column) const { return (static_cast<double>(row_of(column)) + 0.5) * dy_m; }
+    std::size_t row_of(std::size_t column) const { return column / nx; }
     Rect cell(std::size_t column) const;
     std::size_t surface(std::size_t column) const { return column * nz() + nz() - 1; }
     std::size_t column_at(double x, double y) const; // nearest

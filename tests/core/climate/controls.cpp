@@ -2,22 +2,13 @@
 
 #include "tests/catch.hpp"
 
-#include "tests/core/climate/boxes.hpp"
+#include "tests/core/climate/solved.hpp"
 
 using namespace loam;
 using namespace loam::climate;
 using namespace loam::climate::test;
 
 namespace {
-
-CaseResult solved(const Box& box, const Case& now = home_day())
-{
-    Workspace workspace;
-    auto result = solve_steady(box, now, workspace);
-    REQUIRE(result);
-    REQUIRE(result->converged);
-    return *std::move(result);
-}
 
 // Ground reading in the middle of the mat's area.
 double ground_at(const CaseResult& result, double x_m, double y_m)

@@ -4,22 +4,13 @@
 #include "tests/catch.hpp"
 
 #include "core/climate/psychrometrics.hpp"
-#include "tests/core/climate/boxes.hpp"
+#include "tests/core/climate/solved.hpp"
 
 using namespace loam;
 using namespace loam::climate;
 using namespace loam::climate::test;
 
 namespace {
-
-CaseResult solved(const Box& box, const Case& now)
-{
-    Workspace workspace;
-    auto result = solve_steady(box, now, workspace);
-    REQUIRE(result);
-    REQUIRE(result->converged);
-    return *std::move(result);
-}
 
 Box dry_box()
 {

@@ -6,22 +6,13 @@
 
 #include "core/climate/inputs.hpp"
 #include "core/climate/psychrometrics.hpp"
-#include "tests/core/climate/boxes.hpp"
+#include "tests/core/climate/solved.hpp"
 
 using namespace loam;
 using namespace loam::climate;
 using namespace loam::climate::test;
 
 namespace {
-
-CaseResult solved(const Box& box, const Case& now = home_day())
-{
-    Workspace workspace;
-    auto result = solve_steady(box, now, workspace);
-    REQUIRE(result);
-    REQUIRE(result->converged);
-    return *std::move(result);
-}
 
 void sharpen(Box& box, Case& now)
 {
