@@ -155,9 +155,8 @@ std::optional<NotComputable> fill_equipment(const Context& context, const Housed
         if (!known.power_w) {
             return NotComputable{"power-not-known", known.device.id};
         }
-        const auto missing = known.device.kind == plan::DeviceKind::heat_mat
-                                 ? add_mat(context, known, housed, notes, result)
-                                 : add_lamp(known, housed, notes, result);
+        auto missing = known.device.kind == plan::DeviceKind::heat_mat ? add_mat(context, known, housed, notes, result)
+                                                                       : add_lamp(known, housed, notes, result);
         if (missing) {
             return missing;
         }
