@@ -53,16 +53,16 @@ std::optional<SolvedCase> solve_case(const ClimateBox& set_up, const climate::Ca
                                      const std::vector<const catalog::Species*>& species, climate::Workspace& workspace,
                                      std::stop_token stop)
 {
-    SolvedCase solved{room, set_up.box, {}, std::nullopt, std::nullopt};
-    const auto solve_at = [&](double level) {
+    SolvedCase solved{room, set_up.box, {}, std::nullopt, std::nullopt, set_up.heaters};
+    const auto solve_at = [&](double level, auto solve) {
         set_level(solved.box, set_up.free_dimmers, level);
-        return climate::solve_steady(solved.box, room, workspace, stop);
+        return solve(solved.box, room, workspace, stop, climate::Resolution{});
     };
-    auto result = solve_at(1.0);
+    auto result = solve_at(1.0, climate::solve_steady);
     const auto aim = set_up.free_dimmers.empty() ? std::nullopt : aim_of(species, room);
     if (result && aim && room.fault == climate::Fault::none) {
         solved.at_full = result;
-        solved.at_nought = solve_at(0.0);
+        solved.at_nought = solve_at(0.0, climate::solve_steady);
         double low = 0.0;
         double high = 1.0;
         if (zone_reading(*result, aim->zone, aim->measure).likely <= aim->wanted_c) {
@@ -70,13 +70,13 @@ std::optional<SolvedCase> solve_case(const ClimateBox& set_up, const climate::Ca
         }
         while (high - low > 1.0 / 64.0) {
             const double middle = (low + high) / 2.0;
-            const auto tried = solve_at(middle);
+            const auto tried = solve_at(middle, climate::solve_likely);
             if (!tried) {
                 break;
             }
             (zone_reading(*tried, aim->zone, aim->measure).likely < aim->wanted_c ? low : high) = middle;
         }
-        result = solve_at(high);
+        result = solve_at(high, climate::solve_steady);
     }
     if (stop.stop_requested()) {
         return std::nullopt;

@@ -1,5 +1,9 @@
 #include "core/assess/climate_stage.hpp"
 
+#include <algorithm>
+
+#include "core/assess/side_by_side.hpp"
+
 namespace loam::assess {
 
 namespace {
@@ -30,29 +34,93 @@ void report_solution(Notes& notes, const Housed& housed, const SolvedCase& solve
     }
 }
 
-// A case that was never solved starts from the one most like it: the same devices are on, only the room differs.
-void start_from_neighbour(climate::Workspace& workspace, const std::vector<SolvedCase>& solved,
-                          const climate::Case& room)
+climate::Workspace::Start* start_of(climate::Workspace& workspace, const std::string& id)
 {
-    const auto start_of = [&](const std::string& id) -> const climate::Workspace::Start* {
-        for (const climate::Workspace::Start& start : workspace.starts) {
-            if (start.case_id == id) {
-                return &start;
+    for (climate::Workspace::Start& start : workspace.starts) {
+        if (start.case_id == id) {
+            return &start;
+        }
+    }
+    return nullptr;
+}
+
+// The cases of one box, solved side by side in rounds; within a round none depends on another.
+struct Solving {
+    const ClimateBox& box;
+    const std::vector<climate::Case>& rooms;
+    const std::vector<const catalog::Species*>& species;
+    const std::stop_token& stop;
+    climate::Workspace& workspace;
+    std::vector<std::optional<SolvedCase>> solved; // absent: not yet, or stopped
+
+    void solve(const std::vector<std::size_t>& which)
+    {
+        std::vector<climate::Workspace> own;
+        for (const std::size_t i : which) {
+            own.push_back({{}, workspace.prepared});
+            if (const auto* start = start_of(workspace, rooms[i].id)) {
+                own.back().starts.push_back(*start);
             }
         }
-        return nullptr;
-    };
-    if (start_of(room.id) != nullptr) {
-        return;
-    }
-    for (const SolvedCase& one : solved) {
-        const climate::Workspace::Start* start = start_of(one.room.id);
-        if (one.room.day == room.day && one.result.converged && start != nullptr) {
-            workspace.starts.push_back({room.id, start->values});
-            return;
+        side_by_side(which.size(), [&](std::size_t k) {
+            solved[which[k]] = solve_case(box, rooms[which[k]], species, own[k], stop);
+        });
+        for (const climate::Workspace& one : own) {
+            workspace.prepared = one.prepared;
+            for (const climate::Workspace::Start& start : one.starts) {
+                keep(start);
+            }
         }
     }
-}
+
+    void keep(const climate::Workspace::Start& start)
+    {
+        if (auto* kept = start_of(workspace, start.case_id)) {
+            *kept = start;
+        } else {
+            workspace.starts.push_back(start);
+        }
+    }
+
+    // The case shall begin where another ended that has an answer and the same devices on: only the room differs.
+    // False where there is none.
+    bool start_from_neighbour(std::size_t i)
+    {
+        for (const auto& other : solved) {
+            if (other && other->room.day == rooms[i].day && other->result.converged) {
+                if (const auto* start = start_of(workspace, other->room.id)) {
+                    keep({rooms[i].id, start->values});
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    // Those that were solved before, and for the others to start from the first by day and by night.
+    void solve_all()
+    {
+        std::vector<std::size_t> first;
+        std::vector<std::size_t> later;
+        for (std::size_t i = 0; i < rooms.size(); ++i) {
+            const auto alike = [&](std::size_t one) { return rooms[one].day == rooms[i].day; };
+            const bool leads = std::none_of(first.begin(), first.end(), alike);
+            (leads || start_of(workspace, rooms[i].id) != nullptr ? first : later).push_back(i);
+        }
+        solve(first);
+        for (const std::size_t i : later) {
+            start_from_neighbour(i);
+        }
+        solve(later);
+        std::vector<std::size_t> again;
+        for (std::size_t i = 0; i < rooms.size(); ++i) {
+            if (solved[i] && !solved[i]->result.converged && start_from_neighbour(i)) {
+                again.push_back(i);
+            }
+        }
+        solve(again);
+    }
+};
 
 void report_missing_targets(Notes& notes, const Housed& housed, const std::vector<const catalog::Species*>& species)
 {
@@ -87,15 +155,16 @@ std::optional<ClimateStage> assess_climate(const Context& context, const Housed&
     const auto& box = std::get<ClimateBox>(set_up);
     const auto species = species_in(housed.enclosure, context.catalog);
     report_missing_targets(stage.notes, housed, species);
-    for (const climate::Case& room : climate_cases(context, box.box, stage.notes)) {
-        start_from_neighbour(workspace, stage.solved, room);
-        auto one = solve_case(box, room, species, workspace, stop);
+    const std::vector<climate::Case> rooms = climate_cases(context, box.box, stage.notes);
+    Solving solving{box, rooms, species, stop, workspace, std::vector<std::optional<SolvedCase>>(rooms.size())};
+    solving.solve_all();
+    for (std::optional<SolvedCase>& one : solving.solved) {
         if (!one) {
             return std::nullopt;
         }
         report_solution(stage.notes, housed, *one);
         stage.heat.push_back(judge_case(*one, species));
-        report_zones(stage.notes, housed, stage.heat.back(), room);
+        report_zones(stage.notes, housed, stage.heat.back(), one->room);
         stage.solved.push_back(std::move(*one));
     }
     report_heat_dangers(stage.notes, housed, stage.solved, species);
@@ -103,10 +172,10 @@ std::optional<ClimateStage> assess_climate(const Context& context, const Housed&
     return stage;
 }
 
-bool add_climate_remedies(ClimateStage& stage, climate::Workspace workspace, std::stop_token stop)
+bool add_climate_remedies(ClimateStage& stage, const climate::Workspace& workspace, std::stop_token stop)
 {
     return add_humidity_remedies(stage.notes, stage.humidity, stage.solved, workspace, stop) &&
-           add_heat_remedies(stage.notes, stage.solved, workspace, stop);
+           add_heat_remedies(stage.notes, stage.heat, stage.solved, workspace, stop);
 }
 
 std::string label_of(const Finding& finding, std::string_view name)

@@ -17,6 +17,7 @@ struct SolvedCase {
     // Of devices whose dimmer the plan leaves open: what they reach at nought and at full.
     std::optional<climate::CaseResult> at_nought;
     std::optional<climate::CaseResult> at_full;
+    std::vector<std::string> heaters; // as in ClimateBox
     friend bool operator==(const SolvedCase&, const SolvedCase&) = default;
 };
 
@@ -32,9 +33,9 @@ struct ClimateStage {
 std::optional<ClimateStage> assess_climate(const Context& context, const Housed& housed, climate::Workspace& workspace,
                                            std::stop_token stop);
 
-// Looks for the smallest effective remedies by solving again, from a copy of the starts. False only where `stop` was
+// Looks for the smallest effective remedies by solving again, from copies of the starts. False only where `stop` was
 // requested.
-bool add_climate_remedies(ClimateStage& stage, climate::Workspace workspace, std::stop_token stop);
+bool add_climate_remedies(ClimateStage& stage, const climate::Workspace& workspace, std::stop_token stop);
 
 // The steps below work on one another's results.
 
@@ -60,10 +61,10 @@ std::vector<HumidityCase> judge_humidity(Notes& notes, const Context& context, c
                                          const std::vector<SolvedCase>& cases);
 
 // Each false only where `stop` was requested.
-bool add_heat_remedies(Notes& notes, const std::vector<SolvedCase>& cases, climate::Workspace& workspace,
-                       std::stop_token stop);
+bool add_heat_remedies(Notes& notes, const std::vector<HeatCase>& heat, const std::vector<SolvedCase>& cases,
+                       const climate::Workspace& workspace, std::stop_token stop);
 bool add_humidity_remedies(Notes& notes, std::vector<HumidityCase>& humidity, const std::vector<SolvedCase>& cases,
-                           climate::Workspace& workspace, std::stop_token stop);
+                           const climate::Workspace& workspace, std::stop_token stop);
 
 // What a finding carries under a name.
 std::string label_of(const Finding& finding, std::string_view name); // empty where it has none

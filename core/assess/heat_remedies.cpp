@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "core/assess/heat_search.hpp"
+#include "core/assess/side_by_side.hpp"
 
 namespace loam::assess {
 
@@ -135,39 +136,60 @@ bool is_worse(const Finding& left, const Finding& right)
            (left.verdict == right.verdict && amount(left) > amount(right));
 }
 
+bool alike(const Finding& left, const Finding& right)
+{
+    return left.code == right.code && left.direction == right.direction;
+}
+
+// Of each kind and direction the finding that misses by most.
+std::vector<Finding> worst_of_each(const std::vector<Finding>& findings, const std::vector<SolvedCase>& cases)
+{
+    std::vector<Finding> worst;
+    for (const Finding& finding : findings) {
+        if (finding.remedy || !miss_of(finding, cases)) {
+            continue;
+        }
+        const auto same =
+            std::find_if(worst.begin(), worst.end(), [&](const Finding& one) { return alike(one, finding); });
+        if (same == worst.end()) {
+            worst.push_back(finding);
+        } else if (is_worse(finding, *same)) {
+            *same = finding;
+        }
+    }
+    return worst;
+}
+
+std::optional<Remedy> cure(const Finding& finding, const Search& search)
+{
+    const SolvedCase& solved = *search.miss.solved;
+    if (finding.code == "heat.heat-wave") {
+        return room_remedy(search.miss);
+    }
+    const auto heater = heater_of(solved.box, solved.room.day);
+    return search.miss.direction == Direction::below ? warmer(search, heater) : colder(search, heater);
+}
+
 } // namespace
 
 // One search for each kind and direction, for the case that misses by most; what cures it cures the others.
-bool add_heat_remedies(Notes& notes, const std::vector<SolvedCase>& cases, climate::Workspace& workspace,
+bool add_heat_remedies(Notes& notes, const std::vector<SolvedCase>& cases, const climate::Workspace& workspace,
                        std::stop_token stop)
 {
-    for (std::size_t i = 0; i < notes.findings.size(); ++i) {
-        const Finding first = notes.findings[i];
-        if (first.remedy || !miss_of(first, cases)) {
-            continue;
-        }
-        const Finding* worst = &notes.findings[i];
-        for (const Finding& other : notes.findings) {
-            const bool alike = other.code == first.code && other.direction == first.direction;
-            worst = alike && is_worse(other, *worst) ? &other : worst;
-        }
-        const auto miss = miss_of(*worst, cases);
-        const Search search{workspace, stop, *miss};
-        const auto heater = heater_of(miss->solved->box, miss->solved->room.day);
-        std::optional<Remedy> found;
-        if (first.code == "heat.heat-wave") {
-            found = room_remedy(*miss);
-        } else if (miss->direction == Direction::below) {
-            found = warmer(search, heater);
-        } else {
-            found = colder(search, heater);
-        }
-        if (stop.stop_requested()) {
-            return false;
-        }
-        for (Finding& other : notes.findings) {
-            if (other.code == first.code && other.direction == first.direction) {
-                other.remedy = found;
+    const std::vector<Finding> worst = worst_of_each(notes.findings, cases);
+    std::vector<std::optional<Remedy>> found(worst.size());
+    side_by_side(worst.size(), [&](std::size_t i) {
+        climate::Workspace own = workspace;
+        const auto miss = miss_of(worst[i], cases);
+        found[i] = cure(worst[i], {own, stop, *miss});
+    });
+    if (stop.stop_requested()) {
+        return false;
+    }
+    for (Finding& finding : notes.findings) {
+        for (std::size_t i = 0; i < worst.size(); ++i) {
+            if (alike(finding, worst[i])) {
+                finding.remedy = found[i];
             }
         }
     }

@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "core/assess/climate_stage.hpp"
+#include "core/assess/side_by_side.hpp"
 
 namespace loam::assess {
 
@@ -15,7 +16,7 @@ std::optional<double> misting_for(const SolvedCase& solved, double wanted, clima
     const auto humidity_at = [&](double misting_l) -> std::optional<double> {
         climate::Box box = solved.box;
         box.misting_l_per_day = exactly(misting_l);
-        const auto result = climate::solve_steady(box, solved.room, workspace, stop);
+        const auto result = climate::solve_likely(box, solved.room, workspace, stop);
         return result && result->converged ? std::optional(result->ground_humidity.likely) : std::nullopt;
     };
     double low_l = solved.box.misting_l_per_day.likely;
@@ -62,7 +63,7 @@ std::optional<Remedy> cover_for(const SolvedCase& solved, double wanted, climate
     climate::Sheet pane = box.walls; // only its tightness matters for moisture
     pane.thickness_m = 0.004;
     box.covers.push_back({"suggested", {from_m, 0.0, length_m, box.width_m}, pane, exactly(0.0)});
-    const auto result = climate::solve_steady(box, solved.room, workspace, stop);
+    const auto result = climate::solve_likely(box, solved.room, workspace, stop);
     if (!result || !result->converged || result->ground_humidity.likely < wanted) {
         return std::nullopt;
     }
@@ -89,11 +90,17 @@ template <class Element> auto* named(std::vector<Element>& elements, const std::
     return found == elements.end() ? nullptr : &*found;
 }
 
-} // namespace
+// A finding of air that is too dry, and what cures it.
+struct Dryness {
+    Finding* finding = nullptr;
+    const SolvedCase* solved = nullptr;
+    std::optional<double> misting_l;
+    std::optional<Remedy> cover; // where no misting does
+};
 
-bool add_humidity_remedies(Notes& notes, std::vector<HumidityCase>& humidity, const std::vector<SolvedCase>& cases,
-                           climate::Workspace& workspace, std::stop_token stop)
+std::vector<Dryness> find_dryness(Notes& notes, const std::vector<SolvedCase>& cases)
 {
+    std::vector<Dryness> found;
     for (Finding& finding : notes.findings) {
         if (finding.code != "humidity.level") {
             continue;
@@ -101,29 +108,50 @@ bool add_humidity_remedies(Notes& notes, std::vector<HumidityCase>& humidity, co
         const std::string case_id = label_of(finding, "case");
         const auto solved =
             std::find_if(cases.begin(), cases.end(), [&](const auto& one) { return one.room.id == case_id; });
-        HumidityCase* result = named(humidity, case_id);
-        if (solved == cases.end() || result == nullptr) {
+        if (solved == cases.end()) {
             continue;
         }
         if (finding.direction == Direction::above) {
             finding.remedy = less_moisture(solved->box);
+        } else {
+            found.push_back({&finding, &*solved, std::nullopt, std::nullopt});
+        }
+    }
+    return found;
+}
+
+void search(Dryness& dryness, climate::Workspace workspace, const std::stop_token& stop)
+{
+    const SolvedCase& solved = *dryness.solved;
+    // A tight range has to move up as far as its lower end misses.
+    const double wanted = solved.result.ground_humidity.likely + input_of(*dryness.finding, "short_by").value_or(0.0);
+    dryness.misting_l = misting_for(solved, wanted, workspace, stop);
+    if (!dryness.misting_l) {
+        dryness.cover = cover_for(solved, wanted, workspace, stop);
+    }
+}
+
+} // namespace
+
+bool add_humidity_remedies(Notes& notes, std::vector<HumidityCase>& humidity, const std::vector<SolvedCase>& cases,
+                           const climate::Workspace& workspace, std::stop_token stop)
+{
+    std::vector<Dryness> all = find_dryness(notes, cases);
+    side_by_side(all.size(), [&](std::size_t i) { search(all[i], workspace, stop); });
+    if (stop.stop_requested()) {
+        return false;
+    }
+    for (const Dryness& one : all) {
+        Finding& finding = *one.finding;
+        if (!one.misting_l) {
+            finding.remedy = one.cover;
             continue;
         }
-        // A tight range has to move up as far as its lower end misses.
-        const double wanted = solved->result.ground_humidity.likely + input_of(finding, "short_by").value_or(0.0);
-        const auto litres = misting_for(*solved, wanted, workspace, stop);
-        if (!litres) {
-            finding.remedy = cover_for(*solved, wanted, workspace, stop);
-        }
-        if (stop.stop_requested()) {
-            return false;
-        }
-        if (litres) {
-            const double by_l = *litres - solved->box.misting_l_per_day.likely;
-            finding.remedy = remedy("remedy.more-misting", {{"to", *litres, "l/d"}, {"by", by_l, "l/d"}});
-            if (finding.verdict == Verdict::falls_short) {
-                result->misting_needed_l_per_day = exactly(*litres);
-            }
+        const double by_l = *one.misting_l - one.solved->box.misting_l_per_day.likely;
+        finding.remedy = remedy("remedy.more-misting", {{"to", *one.misting_l, "l/d"}, {"by", by_l, "l/d"}});
+        HumidityCase* result = named(humidity, one.solved->room.id);
+        if (result != nullptr && finding.verdict == Verdict::falls_short) {
+            result->misting_needed_l_per_day = exactly(*one.misting_l);
         }
     }
     return true;

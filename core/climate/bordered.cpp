@@ -46,9 +46,10 @@ Vector BorderedSolver::Inside::below(const Vector& bricks_part) const
     return sum;
 }
 
-BorderedSolver::BorderedSolver(const Model& model) : inside_(std::make_unique<Inside>())
+BorderedSolver::BorderedSolver(const Model& model, const std::vector<std::size_t>& order)
+    : inside_(std::make_unique<Inside>())
 {
-    inside_->prepare(model, sparse_order(model.layout.bricks, model.links));
+    inside_->prepare(model, order);
 }
 
 BorderedSolver::BorderedSolver(const Model& model, const BorderedSolver& like) : inside_(std::make_unique<Inside>())
@@ -57,6 +58,8 @@ BorderedSolver::BorderedSolver(const Model& model, const BorderedSolver& like) :
 }
 
 BorderedSolver::~BorderedSolver() = default;
+BorderedSolver::BorderedSolver(BorderedSolver&&) noexcept = default;
+BorderedSolver& BorderedSolver::operator=(BorderedSolver&&) noexcept = default;
 
 namespace {
 

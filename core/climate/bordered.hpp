@@ -12,12 +12,13 @@ namespace loam::climate {
 // factorisation serves any number of right-hand sides, straight or transposed.
 class BorderedSolver {
 public:
-    explicit BorderedSolver(const Model& model);
+    BorderedSolver(const Model& model,
+                   const std::vector<std::size_t>& order); // of elimination, as `sparse_order` has it
     // For a model of the same layout, without factors: shares the order of elimination.
     BorderedSolver(const Model& model, const BorderedSolver& like);
     ~BorderedSolver();
-    BorderedSolver(const BorderedSolver&) = delete;
-    BorderedSolver& operator=(const BorderedSolver&) = delete;
+    BorderedSolver(BorderedSolver&&) noexcept;
+    BorderedSolver& operator=(BorderedSolver&&) noexcept;
 
     // False where the matrix is singular.
     bool factor(const Model& model, const Slopes& slopes);

@@ -94,6 +94,14 @@ std::vector<double> full_irradiance_w_m2(const Box& box, const Scene& scene)
     return sum;
 }
 
+std::vector<double> dryness_of(const Box& box, const Scene& scene)
+{
+    std::vector<double> dryness;
+    for (const double irradiance_w_m2 : full_irradiance_w_m2(box, scene))
+        dryness.push_back(dryness_at(irradiance_w_m2));
+    return dryness;
+}
+
 std::optional<Scene> make_scene(const Box& box, const Resolution& resolution)
 {
     auto geometry = lay_out(box, resolution);
@@ -102,15 +110,23 @@ std::optional<Scene> make_scene(const Box& box, const Resolution& resolution)
     Scene scene{.geometry = *std::move(geometry), .exponents = {}, .casts = {}, .dryness = {}};
     if (!cast_lamps(box, scene))
         return std::nullopt;
-    for (const double irradiance_w_m2 : full_irradiance_w_m2(box, scene))
-        scene.dryness.push_back(dryness_at(irradiance_w_m2));
+    scene.dryness = dryness_of(box, scene);
     return scene;
 }
 
 std::optional<Scene> recast(const Box& box, const Scene& scene)
 {
     Scene other = scene;
-    return cast_lamps(box, other) ? std::optional(std::move(other)) : std::nullopt;
+    for (std::size_t l = 0; l < box.lamps.size(); ++l) {
+        const auto exponent = beam_exponent(box.lamps[l].beam_deg.likely);
+        if (!exponent)
+            return std::nullopt;
+        if (*exponent == scene.exponents[l])
+            continue; // a beam of its own for each lamp: the others stay
+        other.exponents[l] = *exponent;
+        other.casts[l] = cast_beam(box, scene.geometry, box.lamps[l], *exponent);
+    }
+    return other;
 }
 
 std::optional<Model> make_model(const Box& box, const Case& now, const Scene& scene)

@@ -144,7 +144,9 @@ struct Parts {
 };
 
 std::optional<Scene> make_scene(const Box& box, const Resolution& resolution);
-// The same with the lamps' beams as `box` now has them.
+// Per column, 0 where the bed stays damp to 1 where the lamps keep it dry.
+std::vector<double> dryness_of(const Box& box, const Scene& scene);
+// The same with the lamps' beams as wide as `box` now has them, the lamps where they were.
 std::optional<Scene> recast(const Box& box, const Scene& scene);
 // nullopt where a value is outside the range of its equation.
 std::optional<Model> make_model(const Box& box, const Case& now, const Scene& scene);

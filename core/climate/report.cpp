@@ -81,8 +81,7 @@ DeviceState device_state(const Solved& solved, const Installed& installed, const
 
 } // namespace
 
-CaseResult report_solution(const Box& box, const Case& now, const Scene& scene, const Model& model,
-                           const Solution& solution)
+CaseResult report_solution(const Case& now, const Model& model, const Solution& solution)
 {
     CaseResult result;
     result.id = now.id;
@@ -94,7 +93,6 @@ CaseResult report_solution(const Box& box, const Case& now, const Scene& scene, 
     result.loss_w = solution.balance.losses.sum_w();
     result.heat_of_evaporation_w = solution.balance.evaporation_kg_s * latent_heat_j_kg;
     report_coldest_pane(model, solution, result);
-    result.floor = floor_field(box, scene, model, solution.values);
     return result;
 }
 
@@ -117,8 +115,6 @@ void report_ranges(const Solved& solved, const std::vector<QuantityRange>& range
     // More than saturated air drops its surplus as mist where it stands.
     result.ground_humidity = bounded(ranges[q.humidity].range, 0.0, 1.0);
     result.evaporation_l_per_day = bounded(ranges[q.evaporation].range, 0.0, INFINITY);
-    const std::size_t digging = solved.places.hottest_brick / g.nz();
-    result.section = section_field(solved.scene, solved.model, solved.solution.values, digging / g.nx);
     const std::size_t lamps = solved.box.lamps.size();
     for (std::size_t l = 0; l < lamps; ++l) {
         const Lamp& lamp = solved.box.lamps[l];

@@ -8,9 +8,8 @@
 
 namespace loam::climate {
 
-// Everything that a solution says by itself.
-CaseResult report_solution(const Box& box, const Case& now, const Scene& scene, const Model& model,
-                           const Solution& solution);
+// Everything that a solution says by itself, but for the fields.
+CaseResult report_solution(const Case& now, const Model& model, const Solution& solution);
 
 // Adds zones, extremes and ranges.
 void report_ranges(const Solved& solved, const std::vector<QuantityRange>& ranges, CaseResult& result);

@@ -1,8 +1,10 @@
 #include "core/climate/steady.hpp"
 
 #include <algorithm>
+#include <variant>
 
 #include "core/climate/newton.hpp"
+#include "core/climate/prepared.hpp"
 #include "core/climate/quantities.hpp"
 #include "core/climate/ranges.hpp"
 #include "core/climate/report.hpp"
@@ -57,41 +59,92 @@ std::vector<OtherState> damp_state(const Solved& solved, const BorderedSolver& n
     return {damp};
 }
 
+struct Balanced {
+    Scene scene;
+    Model model;
+    BorderedSolver solver;
+    Solution solution;
+};
+
+// Why there is no balance.
+enum class Lack { stopped_or_not_physical, out_of_range };
+
+std::variant<Balanced, Lack> balanced(const Box& box, const Case& room, Workspace& workspace,
+                                      const Resolution& resolution, const std::stop_token& stop, double share)
+{
+    auto scene = scene_for(box, resolution, workspace);
+    if (!scene)
+        return Lack::stopped_or_not_physical;
+    auto model = make_model(box, room, *scene);
+    if (!model)
+        return Lack::out_of_range;
+    BorderedSolver solver(*model, order_for(*model, workspace));
+    auto solution = solve(*model, start_of(*model, workspace, room.id), solver, stop, share);
+    if (solution && !solution->converged) // a stale start may mislead; the room's state does not
+        solution = solve(*model, room_start(*model), solver, stop, share);
+    if (!solution)
+        return Lack::stopped_or_not_physical;
+    if (solution->balance.residual_w.empty())
+        return Lack::out_of_range;
+    if (solution->converged)
+        keep_start(workspace, room.id, solution->values);
+    return Balanced{*std::move(scene), *std::move(model), std::move(solver), *std::move(solution)};
+}
+
+std::optional<CaseResult> result_of(Lack lack, const Case& room)
+{
+    if (lack == Lack::stopped_or_not_physical)
+        return std::nullopt;
+    CaseResult not_known;
+    not_known.id = room.id;
+    return not_known;
+}
+
 } // namespace
 
 std::optional<CaseResult> solve_steady(const Box& given, const Case& room, Workspace& workspace, std::stop_token stop,
                                        const Resolution& resolution)
 {
     const Box box = as_in_case(given, room);
-    const auto scene = make_scene(box, resolution);
-    if (!scene)
-        return std::nullopt;
-    CaseResult not_known;
-    not_known.id = room.id;
-    const auto model = make_model(box, room, *scene);
-    if (!model)
-        return not_known; // an input is beyond the range of its equation
-    BorderedSolver solver(*model);
-    auto solution = solve(*model, start_of(*model, workspace, room.id), solver, stop);
-    if (solution && !solution->converged) // a stale start may mislead; the room's state does not
-        solution = solve(*model, room_start(*model), solver, stop);
-    if (!solution)
-        return std::nullopt;
-    if (solution->balance.residual_w.empty())
-        return not_known;
-    CaseResult result = report_solution(box, room, *scene, *model, *solution);
-    if (!solution->converged || !factor_at(*model, *solution, solver)) {
+    auto found = balanced(box, room, workspace, resolution, stop, exact_share);
+    if (const auto* lack = std::get_if<Lack>(&found))
+        return result_of(*lack, room);
+    auto& [scene, model, solver, solution] = std::get<Balanced>(found);
+    CaseResult result = report_solution(room, model, solution);
+    result.floor = floor_field(box, scene, model, solution.values);
+    if (!solution.converged || !factor_at(model, solution, solver)) {
         result.converged = false;
         return result;
     }
-    keep_start(workspace, room.id, solution->values);
-    const Places places = find_places(*model, box, *scene, solution->values);
-    const Quantities quantities = make_quantities(*model, box, *scene, places, solution->values);
-    const Solved solved{box, room, *scene, *model, *solution, places, quantities};
+    const Places places = find_places(model, box, scene, solution.values);
+    const Quantities quantities = make_quantities(model, box, scene, places, solution.values);
+    const Solved solved{box, room, scene, model, solution, places, quantities};
     const auto ranges = find_ranges(solved, solver, damp_state(solved, solver, stop), stop);
     if (!ranges)
         return std::nullopt;
     report_ranges(solved, *ranges, result);
+    result.section =
+        section_field(scene, model, solution.values, places.hottest_brick / scene.geometry.nz() / scene.geometry.nx);
+    return result;
+}
+
+std::optional<CaseResult> solve_likely(const Box& given, const Case& room, Workspace& workspace, std::stop_token stop,
+                                       const Resolution& resolution)
+{
+    const Box box = as_in_case(given, room);
+    const auto found = balanced(box, room, workspace, resolution, stop, nearby_share);
+    if (const auto* lack = std::get_if<Lack>(&found))
+        return result_of(*lack, room);
+    const auto& [scene, model, solver, solution] = std::get<Balanced>(found);
+    CaseResult result = report_solution(room, model, solution);
+    if (!solution.converged)
+        return result;
+    const Places places = find_places(model, box, scene, solution.values);
+    const Quantities quantities = make_quantities(model, box, scene, places, solution.values);
+    std::vector<QuantityRange> likely;
+    for (const Quantity& quantity : quantities.all)
+        likely.push_back({.range = exactly(value_of(quantity, model, solution)), .limited_by = {}});
+    report_ranges({box, room, scene, model, solution, places, quantities}, likely, result);
     return result;
 }
 

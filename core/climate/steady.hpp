@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <memory>
 #include <optional>
 #include <stop_token>
 #include <string>
@@ -92,18 +93,27 @@ struct Resolution {
     friend bool operator==(const Resolution&, const Resolution&) = default;
 };
 
-// What the caller keeps between calls to start the next one warm; may be empty.
+struct Prepared; // inside the module
+
+// What the caller keeps between calls to start the next one warm; may be empty. Copies are independent of each other
+// and may be used at the same time.
 struct Workspace {
     struct Start {
         std::string case_id;
         std::vector<double> values;
     };
     std::vector<Start> starts;
+    std::shared_ptr<const Prepared> prepared; // of the last box
 };
 
 // Solves one case. Reports non-convergence in the result; returns nullopt only where `stop` was requested or the box
 // is not physical (a side, depth or thickness that is not positive and finite).
 std::optional<CaseResult> solve_steady(const Box& box, const Case& room, Workspace& workspace,
+                                       std::stop_token stop = {}, const Resolution& resolution = {});
+
+// For searches, at a fraction of the cost: every range holds only its likely value, within 0.01 K of what solve_steady
+// says, and there are no fields for drawings.
+std::optional<CaseResult> solve_likely(const Box& box, const Case& room, Workspace& workspace,
                                        std::stop_token stop = {}, const Resolution& resolution = {});
 
 // Share of the floor whose reading lies between the bounds (an absent one does not bind); low and high are the least

@@ -1,0 +1,70 @@
+#include "core/climate/prepared.hpp"
+
+#include "core/climate/spd.hpp"
+
+namespace loam::climate {
+
+namespace {
+
+// Only what is known to be without effect on the scene (its dryness apart) and on which bricks touch is taken out: a
+// field that is forgotten here costs time, one that is taken out wrongly would give the wrong box.
+Box shape_of(Box box)
+{
+    for (Lamp& lamp : box.lamps) {
+        lamp.id.clear();
+        lamp.power_w = {};
+        lamp.radiant_share = {};
+        lamp.convective_share = {};
+        lamp.at_night = false;
+        lamp.control = {};
+    }
+    for (Mat& mat : box.mats) {
+        mat.id.clear();
+        mat.power_w = {};
+        mat.at_night = false;
+        mat.control = {};
+    }
+    box.perches.clear();
+    box.animal_back_m = 0.0;
+    box.animal_length_m = 0.0;
+    box.climbs = false;
+    box.misting_l_per_day = {};
+    box.film_factor = {};
+    box.exchange_factor = {};
+    box.leak_air_changes_per_h = {};
+    box.evaporation_factor = {};
+    box.mixing_w_m2k = {};
+    box.mesh_return = {};
+    box.model_error_k = 0.0;
+    return box;
+}
+
+} // namespace
+
+std::optional<Scene> scene_for(const Box& box, const Resolution& resolution, Workspace& workspace)
+{
+    Box shape = shape_of(box);
+    const Prepared* kept = workspace.prepared.get();
+    if (kept != nullptr && kept->shape == shape && kept->resolution == resolution) {
+        Scene scene = kept->scene;
+        scene.dryness = dryness_of(box, scene);
+        return scene;
+    }
+    auto scene = make_scene(box, resolution);
+    if (scene)
+        workspace.prepared =
+            std::make_shared<const Prepared>(Prepared{std::move(shape), resolution, *scene, /*order=*/{}});
+    return scene;
+}
+
+const std::vector<std::size_t>& order_for(const Model& model, Workspace& workspace)
+{
+    if (workspace.prepared->order.empty()) {
+        Prepared with_order = *workspace.prepared;
+        with_order.order = sparse_order(model.layout.bricks, model.links);
+        workspace.prepared = std::make_shared<const Prepared>(std::move(with_order));
+    }
+    return workspace.prepared->order;
+}
+
+} // namespace loam::climate
