@@ -97,6 +97,7 @@ struct HeatCase {
     double power_w = 0.0;
     double loss_w = 0.0;
     std::vector<ZoneResult> zones;
+    std::optional<Range> floor_share_in_band; // from the coolest to the warmest that the species asks for
     climate::CaseResult detail;
     friend bool operator==(const HeatCase&, const HeatCase&) = default;
 };

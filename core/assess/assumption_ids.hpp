@@ -30,6 +30,7 @@ inline constexpr auto assumption_ids = std::to_array<AssumptionId>({
     {"fitting.height_m", "m"},
     {"bowl.water_depth_m", "m"},
     {"bowl.fill_ratio", "1"},
+    {"bowl.evaporation_l_m2d", "l/(m2 d)"},
     {"substrate.settling", "1"},
     // Equipment
     {"device.height_above_top_m", "m"}, // of a lamp on the box whose height is not stated
@@ -56,6 +57,7 @@ inline constexpr auto assumption_ids = std::to_array<AssumptionId>({
     {"model.leak_air_changes_per_h", "1/h"},
     {"model.evaporation_factor", "1"},
     {"model.mixing_w_m2k", "W/(m2 K)"},
+    {"model.mesh_return", "1"},
     {"model.error_k", "K"},
 });
 

@@ -52,10 +52,11 @@ Judgement judge_load(const Range& load_w, double continuous_w)
             load_w.high > continuous_w ? Direction::above : Direction::none};
 }
 
+// The rating in amperes is the one that the limit was taken from: the strip's own where that is the smaller.
 std::vector<Input> load_inputs(const Range& load_w, double continuous_w, const plan::Circuit& circuit)
 {
     std::vector<Input> inputs = inputs_over(load_w, continuous_w, "W");
-    inputs.push_back({"rating", circuit.rating_a, "A"});
+    inputs.push_back({"rating", continuous_w / power::continuous_share / circuit.voltage_v, "A"});
     inputs.push_back({"voltage", circuit.voltage_v, "V"});
     return inputs;
 }

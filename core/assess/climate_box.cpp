@@ -32,8 +32,9 @@ std::optional<NotComputable> fill_coefficients(const catalog::Catalog& catalog, 
     const auto leak = spread_of(catalog, "model.leak_air_changes_per_h");
     const auto evaporation = spread_of(catalog, "model.evaporation_factor");
     const auto mixing = spread_of(catalog, "model.mixing_w_m2k");
+    const auto mesh_return = spread_of(catalog, "model.mesh_return");
     const auto error = spread_of(catalog, "model.error_k");
-    if (!film || !exchange || !leak || !evaporation || !mixing || !error) {
+    if (!film || !exchange || !leak || !evaporation || !mixing || !mesh_return || !error) {
         return NotComputable{"assumption-missing", "model"};
     }
     box.film_factor = *film;
@@ -41,6 +42,7 @@ std::optional<NotComputable> fill_coefficients(const catalog::Catalog& catalog, 
     box.leak_air_changes_per_h = *leak;
     box.evaporation_factor = *evaporation;
     box.mixing_w_m2k = *mixing;
+    box.mesh_return = *mesh_return;
     box.model_error_k = error->likely;
     return std::nullopt;
 }

@@ -1,5 +1,7 @@
 #include "core/assess/climate_stage.hpp"
 
+#include <algorithm>
+
 namespace loam::assess {
 
 namespace {
@@ -134,6 +136,37 @@ Range zone_reading(const climate::CaseResult& result, Zone zone, climate::Measur
     return reading.ground_c;
 }
 
+namespace {
+
+// Share of the floor, read at the ground, that is neither colder than the coolest zone may be nor hotter than the
+// warmest. Of several species the one that has least.
+std::optional<Range> share_in_band(const SolvedCase& solved, const std::vector<const catalog::Species*>& species)
+{
+    std::optional<Range> least;
+    for (const catalog::Species* one : species) {
+        std::optional<double> min_c;
+        std::optional<double> max_c;
+        for (const ZoneTarget& wanted : zone_targets(*one, solved.room)) {
+            if (wanted.measure == climate::Measure::ground && wanted.target_c.min) {
+                min_c = std::min(min_c.value_or(*wanted.target_c.min), *wanted.target_c.min);
+            }
+            if (wanted.measure == climate::Measure::ground && wanted.target_c.max) {
+                max_c = std::max(max_c.value_or(*wanted.target_c.max), *wanted.target_c.max);
+            }
+        }
+        if (!min_c && !max_c) {
+            continue;
+        }
+        const Range share = climate::share_in_band(solved.result, climate::Measure::ground, min_c, max_c);
+        if (!least || share.likely < least->likely) {
+            least = share;
+        }
+    }
+    return least;
+}
+
+} // namespace
+
 HeatCase judge_case(const SolvedCase& solved, const std::vector<const catalog::Species*>& species)
 {
     HeatCase heat{.id = solved.room.id,
@@ -141,10 +174,12 @@ HeatCase judge_case(const SolvedCase& solved, const std::vector<const catalog::S
                   .power_w = solved.result.power_w,
                   .loss_w = solved.result.loss_w,
                   .zones = {},
+                  .floor_share_in_band = std::nullopt,
                   .detail = solved.result};
     if (!heat.known) {
         return heat;
     }
+    heat.floor_share_in_band = share_in_band(solved, species);
     for (const catalog::Species* one : species) {
         for (const ZoneTarget& wanted : zone_targets(*one, solved.room)) {
             const climate::ZoneReading& reading = reading_of(solved.result, wanted.zone);

@@ -95,16 +95,8 @@ Judgement overall_of(const std::string& enclosure, const std::vector<Finding>& f
 Supplies supplies_of(const Context& context, const Part& part)
 {
     static const std::vector<HeatCase> none;
-    std::optional<Range> evaporation;
-    if (part.climate != nullptr) {
-        for (const HeatCase& heat : part.climate->heat) {
-            if (heat.known && heat.id == "winter-day") { // the driest air draws most from a bowl
-                evaporation = heat.detail.evaporation_l_per_day;
-            }
-        }
-    }
     return {assess_power(context, part.housed, part.climate != nullptr ? part.climate->heat : none),
-            assess_water(context, part.housed, evaporation)};
+            assess_water(context, part.housed)};
 }
 
 std::vector<buying::Need> all_needs(const Context& context, const std::vector<Part>& parts,

@@ -16,7 +16,8 @@ struct Part {
 
 Assessment compose(const Context& context, const std::vector<Part>& parts);
 
-// Water and watts of one enclosure, by its climate where that is there.
+// Water and watts of one enclosure, the watts by its climate where that is there. What is to be bought hangs on neither
+// the climate nor the watts, so that an order needs no balance solved.
 struct Supplies {
     PowerStage power;
     WaterStage water;

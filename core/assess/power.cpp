@@ -52,6 +52,18 @@ Range duty_of(const std::vector<HeatCase>& heat, const std::string& season, cons
     return exactly(1.0);
 }
 
+// The balance has found its duty at the likely watts: a stronger heater would run for less of the time. So the watts'
+// error is in that duty's range already, and must not be counted again for the energy.
+power::Device metered(const KnownDevice& known, power::Device device)
+{
+    const auto follows = [](const Range& duty) { return duty.low < duty.high; };
+    const bool regulated = known.device.control.kind == plan::ControlKind::thermostat;
+    if (regulated && (follows(device.duty_winter) || follows(device.duty_summer))) {
+        device.connected_w = exactly(device.connected_w.likely);
+    }
+    return device;
+}
+
 void report_unstated(const Housed& housed, Notes& notes, const KnownDevice& known, const power::Device& device)
 {
     if (!known.device.power_w) {
@@ -84,6 +96,7 @@ void report_unstated(const Housed& housed, Notes& notes, const KnownDevice& know
 PowerStage assess_power(const Context& context, const Housed& housed, const std::vector<HeatCase>& heat)
 {
     PowerStage stage;
+    std::vector<power::Device> meter;
     const auto hours = timed_hours(context, housed, stage.notes);
     const double day_h =
         hours ? hours->likely : 12.0; // no species known: half the day, the photoperiod finding says so
@@ -97,7 +110,8 @@ PowerStage assess_power(const Context& context, const Housed& housed, const std:
         device.timed = known.timed;
         device.strip = known.device.strip;
         report_unstated(housed, stage.notes, known, device);
-        const power::Energy energy = power::energy(device);
+        meter.push_back(metered(known, device));
+        const power::Energy energy = power::energy(meter.back());
         stage.result.devices.push_back({.id = device.id,
                                         .connected_w = device.connected_w,
                                         .daily_kwh_winter = energy.winter_kwh_per_day,
@@ -105,12 +119,13 @@ PowerStage assess_power(const Context& context, const Housed& housed, const std:
                                         .hours_per_day = device.hours_per_day});
         stage.devices.push_back(std::move(device));
     }
-    const power::Together all = power::together(stage.devices);
-    stage.result.connected_w = all.connected_w;
-    stage.result.daily_kwh = all.mean_kwh_per_day;
-    stage.result.timed_outlets = all.timed_outlets;
-    stage.result.always_on_outlets = all.always_on_outlets;
-    stage.kwh_per_year = all.kwh_per_year;
+    const power::Together plugs = power::together(stage.devices);
+    stage.result.connected_w = plugs.connected_w;
+    stage.result.timed_outlets = plugs.timed_outlets;
+    stage.result.always_on_outlets = plugs.always_on_outlets;
+    const power::Together energy = power::together(meter);
+    stage.result.daily_kwh = energy.mean_kwh_per_day;
+    stage.kwh_per_year = energy.kwh_per_year;
     return stage;
 }
 

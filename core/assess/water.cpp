@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/assess/fittings.hpp"
+#include "core/independent.hpp"
 #include "core/water/water.hpp"
 
 namespace loam::assess {
@@ -33,11 +34,12 @@ std::optional<Range> changes_per_day(const Context& context, const Housed& house
 
 } // namespace
 
-WaterStage assess_water(const Context& context, const Housed& housed, const std::optional<Range>& evaporation)
+WaterStage assess_water(const Context& context, const Housed& housed)
 {
     WaterStage stage;
     water::Use use;
     const auto fullness = spread_of(context.catalog, "bowl.fill_ratio");
+    double surface_m2 = 0.0;
     for (std::size_t i = 0; i < housed.enclosure.fittings.size(); ++i) {
         const plan::Fitting& fitting = housed.enclosure.fittings[i];
         const auto depth = fitting.kind == plan::FittingKind::water_bowl
@@ -45,10 +47,14 @@ WaterStage assess_water(const Context& context, const Housed& housed, const std:
                                : std::nullopt;
         if (depth && fullness) {
             use.bowls.push_back({fitting.id, fitting.length_m, fitting.width_m, *depth, *fullness});
+            surface_m2 += fitting.length_m * fitting.width_m;
         }
     }
     use.changes_per_day = changes_per_day(context, housed, stage.notes).value_or(exactly(0.0));
-    use.bowl_evaporation_l_per_day = evaporation.value_or(exactly(0.0));
+    // By the bowls' own area: the climate's evaporation is mostly the bed's, which nobody tops up with treated water.
+    if (const auto evaporation = spread_of(context.catalog, "bowl.evaporation_l_m2d")) {
+        use.bowl_evaporation_l_per_day = scaled(*evaporation, surface_m2);
+    }
     use.misting_l_per_day =
         given_or_assumed(stage.notes, context.catalog, housed.enclosure.moisture.misting_l_per_day,
                          housed.pointer("/moisture/misting_l_per_day"), "moisture.misting_l_per_day")

@@ -13,6 +13,6 @@ struct WaterStage {
 };
 
 // `bowl_evaporation_l_per_day` from the climate; absent before it has run.
-WaterStage assess_water(const Context& context, const Housed& housed, const std::optional<Range>& evaporation);
+WaterStage assess_water(const Context& context, const Housed& housed);
 
 } // namespace loam::assess
