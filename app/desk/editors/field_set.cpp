@@ -250,7 +250,7 @@ void FieldSet::flag(const QString& label, const char* key,
         return std::vector<Option>{
             {QString(), tr("not stated")}, {QStringLiteral("yes"), tr("yes")}, {QStringLiteral("no"), tr("no")}};
     };
-    choice(label, key, std::move(binding));
+    choice(label, key, binding);
 }
 
 void FieldSet::price(const QString& label, const char* key, std::function<std::optional<Decimal>*(plan::Plan&)> place)

@@ -153,7 +153,7 @@ template <class E> void FieldSet::enumeration(const QString& label, const char* 
         }
         return options;
     };
-    choice(label, key, std::move(binding));
+    choice(label, key, binding);
 }
 
 } // namespace loam::desk
