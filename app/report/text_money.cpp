@@ -37,20 +37,20 @@ QString text_electricity(const assess::Assessment& assessment, const Speaker& sp
         text += row(
             2,
             {{speaker.name_of(circuit.id), 14},
-             {format.range(circuit.load_w, Quantity::power), 26},
+             {format.span(circuit.load_w, Quantity::power), 18},
              {circuit.load_fraction ? format.value(circuit.load_fraction->likely, Quantity::fraction) : QString(), 16},
              {words::verdict(circuit.judgement, words::Subject::load)}});
     }
     for (const assess::StripResult& strip : assessment.strips) {
         text += row(2, {{speaker.name_of(strip.id), 14},
-                        {format.range(strip.load_w, Quantity::power), 26},
+                        {format.span(strip.load_w, Quantity::power), 18},
                         {{}, 16},
                         {words::verdict(strip.judgement, words::Subject::load)}});
     }
     for (const assess::StandResult& stand : assessment.stands) {
         text +=
             row(2, {{speaker.name_of(stand.id), 14},
-                    {format.range(stand.load_kg, Quantity::mass), 26},
+                    {format.span(stand.load_kg, Quantity::mass), 18},
                     {stand.rated_kg ? say("of %1").arg(format.value(*stand.rated_kg, Quantity::mass)) : QString(), 16},
                     {words::verdict(stand.judgement, words::Subject::load)}});
     }

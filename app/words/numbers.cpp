@@ -173,7 +173,7 @@ QString Formatter::range(const Range& range, Quantity quantity) const
         return ends;
     }
     const int decimals = whole_at(likely, unit.decimals) ? 0 : unit.decimals;
-    return say("%1, likely %2").arg(ends, number(likely, decimals));
+    return say("%1 (likely %2)").arg(ends, number(likely, decimals));
 }
 
 QString Formatter::range(const std::optional<Range>& range, Quantity quantity) const

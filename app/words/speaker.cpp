@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QDate>
 
+#include <algorithm>
 #include <array>
 #include <utility>
 
@@ -67,6 +68,36 @@ std::optional<QString> band_text(const std::vector<Input>& inputs, bool percent,
 QString input_text(const Input& input, bool percent, const Formatter& formatter)
 {
     return percent ? formatter.value(input.value, Quantity::fraction) : formatter.figure(input.value, input.unit);
+}
+
+bool reads_as_nothing(const QString& figure)
+{
+    return std::none_of(figure.begin(), figure.end(), [](QChar mark) { return mark.digitValue() > 0; });
+}
+
+// By how much something misses or is to change. One too small for its decimals is not nothing: "less than 0.1 °C".
+QString difference_text(const Input& input, bool percent, const Formatter& formatter)
+{
+    const QString text = input_text(input, percent, formatter);
+    if (!(input.value > 0.0) || !reads_as_nothing(text)) {
+        return text;
+    }
+    Input step = input;
+    for (const double mantissa : {1e-6, 1e-5, 1e-4, 1e-3, 1e-2, 1e-1}) {
+        for (const double factor : {1.0, 2.0, 5.0}) {
+            step.value = mantissa * factor;
+            const QString least = input_text(step, percent, formatter);
+            if (step.value > input.value && !reads_as_nothing(least)) {
+                return say("less than %1").arg(least);
+            }
+        }
+    }
+    return text;
+}
+
+bool is_difference(const QString& name)
+{
+    return name == QStringLiteral("short_by") || name == QStringLiteral("over_by") || name == QStringLiteral("by");
 }
 
 // What a humidity or a share of floor is counted in.
@@ -142,7 +173,8 @@ std::optional<QString> Speaker::placeholder(const Figures& figures, const QStrin
 {
     const bool percent = form == QStringLiteral("percent");
     if (const Input* input = find_input(figures.inputs, name)) {
-        return input_text(*input, percent, formatter_);
+        return is_difference(name) ? difference_text(*input, percent, formatter_)
+                                   : input_text(*input, percent, formatter_);
     }
     for (const Label& each : figures.labels) {
         if (name == QString::fromStdString(each.name)) {
@@ -234,7 +266,10 @@ QString Speaker::place(const std::string& where) const
 
 QString Speaker::assumed(const assess::Assumed& assumed) const
 {
-    const QString where = place(assumed.where);
+    // No plan says what board a stand has; its thickness is what was taken.
+    const QString where = assumed.where.ends_with("/stand")
+                              ? say("%1, the thickness of its board").arg(place(assumed.where))
+                              : place(assumed.where);
     if (!assumed.bracket) {
         return say("%1: not stated, and nothing could be assumed").arg(where);
     }

@@ -76,7 +76,8 @@ void judge_part(const Context& context, const Housed& housed, Notes& notes, cons
                    {{"distance", gap_m, "m"},
                     {"clearance", clearance.needed_m, "m"},
                     {"short_by", clearance.needed_m - gap_m, "m"}},
-                   {{"lamp", known.device.id}, {"part", part}, {"material", material_id}}, clearance.source));
+                   {{"lamp", known.device.id}, {"part", part}, {"material", material_id}}, clearance.source))
+        .remedy = remedy("remedy.move-lamp", {{"by", clearance.needed_m - gap_m, "m"}}, {{"device", known.device.id}});
 }
 
 void judge_shell(const Context& context, const Housed& housed, Notes& notes, const KnownDevice& known,

@@ -160,6 +160,9 @@ std::optional<NotComputable> fill_equipment(const Context& context, const Housed
         if (missing) {
             return missing;
         }
+        if (known.device.kind == plan::DeviceKind::heat_mat || is_overhead_heat(known.device.kind)) {
+            result.heaters.push_back(known.device.id);
+        }
     }
     return std::nullopt;
 }

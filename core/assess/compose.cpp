@@ -1,5 +1,7 @@
 #include "core/assess/compose.hpp"
 
+#include <algorithm>
+
 #include "core/assess/cautions.hpp"
 #include "core/assess/costs.hpp"
 #include "core/assess/needs.hpp"
@@ -79,11 +81,36 @@ void add_money(const Context& context, const std::vector<Part>& parts, const std
     append(notes, std::move(costs.notes));
 }
 
-Judgement overall_of(const std::string& enclosure, const std::vector<Finding>& findings)
+// What the enclosure hangs on besides itself: the sun in the room, its stand, its strips with what feeds them.
+std::vector<std::string> shared_by(const plan::Plan& plan, const plan::Enclosure& enclosure)
 {
+    std::vector<std::string> shared{"/site/room/sun_reaches", enclosure.stand.value_or("")};
+    for (const plan::Device& device : enclosure.equipment) {
+        shared.push_back(device.strip.value_or(""));
+    }
+    const auto named = [&](const std::string& id) {
+        return std::find(shared.begin(), shared.end(), id) != shared.end();
+    };
+    for (std::size_t round = 0; round <= plan.site.strips.size(); ++round) { // however long the chain is
+        for (const plan::Strip& strip : plan.site.strips) {
+            for (const std::string& feed : {strip.circuit, strip.fed_from.value_or("")}) {
+                if (named(strip.id) && !named(feed)) {
+                    shared.push_back(feed);
+                }
+            }
+        }
+    }
+    return shared;
+}
+
+Judgement overall_of(const plan::Plan& plan, const plan::Enclosure& enclosure, const std::vector<Finding>& findings)
+{
+    const std::vector<std::string> shared = shared_by(plan, enclosure);
     Judgement overall{Verdict::fits, Direction::none};
     for (const Finding& finding : findings) {
-        if (finding.enclosure == enclosure) {
+        const bool is_shared = finding.enclosure.empty() && !finding.where.empty() &&
+                               std::find(shared.begin(), shared.end(), finding.where) != shared.end();
+        if (finding.enclosure == enclosure.id || is_shared) {
             overall = worse(overall, {finding.verdict, finding.direction});
         }
     }
@@ -138,8 +165,8 @@ Assessment compose(const Context& context, const std::vector<Part>& parts)
     sort(notes.findings, order);
     assessment.assumed = std::move(notes.assumed);
     assessment.findings = std::move(notes.findings);
-    for (EnclosureResult& enclosure : assessment.enclosures) {
-        enclosure.overall = overall_of(enclosure.id, assessment.findings);
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        assessment.enclosures[i].overall = overall_of(context.plan, parts[i].housed.enclosure, assessment.findings);
     }
     return assessment;
 }

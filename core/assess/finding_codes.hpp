@@ -25,7 +25,7 @@ inline constexpr auto finding_codes = std::to_array<CodeEntry>({
     // Danger for yes; not known where absent or unknown.
     {"danger.sun-through-glass", "", "answer"},
     // The bed under a lamp dries and heats more: touchable surface against the burn limit, bed dry.
-    {"danger.lamp-dried-surface", "low likely high max over_by", "case lamp?"},
+    {"danger.lamp-dried-surface", "low likely high max over_by", "case lamp? on?"}, // on: the fitting it is of
     // Any other touchable surface.
     {"danger.touch-burn", "low likely high max over_by", "case"},
     // The coolest place is hotter, or the warmest colder, than the body bears. Direction says which.
@@ -47,7 +47,6 @@ inline constexpr auto finding_codes = std::to_array<CodeEntry>({
     // A side that the rule itself fixes. side_name: long, short.
     {"space.rule-side", "side min short_by", "rule rule_title rule_kind species side_name"},
     {"space.side-short-of-body", "side body short_by", "side_name species"},
-    {"space.side-not-known", "", "species"},
     {"space.turning-width", "width min short_by", "species"},
     {"space.height", "height min short_by", "rule? species"},
     {"space.gradient-short", "length min short_by"},

@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "core/assess/climate_stage.hpp"
+#include "core/assess/substrate.hpp"
 
 namespace loam::assess {
 
@@ -37,14 +38,16 @@ template <class Figure> const SolvedCase* hottest(const std::vector<SolvedCase>&
 void judge_digging(Notes& notes, const Housed& housed, const std::vector<SolvedCase>& cases)
 {
     const auto& mats = cases.front().box.mats;
-    const auto below = std::find_if(mats.begin(), mats.end(), [](const climate::Mat& mat) {
+    const auto in_the_bed = [](const climate::Mat& mat) {
         return mat.place == climate::MatPlace::under_base || mat.place == climate::MatPlace::in_bed;
-    });
+    };
+    const auto below = std::find_if(mats.begin(), mats.end(), in_the_bed);
     if (below == mats.end()) {
         return;
     }
-    const bool regulated =
-        std::all_of(mats.begin(), mats.end(), [](const climate::Mat& mat) { return is_regulated(mat.control); });
+    const bool regulated = std::all_of(mats.begin(), mats.end(), [&](const climate::Mat& mat) {
+        return !in_the_bed(mat) || is_regulated(mat.control);
+    });
     const auto digging = [](const climate::CaseResult& result) { return result.hottest_digging_c; };
     const auto tell = [&](const SolvedCase& worst, bool failed) {
         const Range figure = digging(worst.result);
@@ -100,6 +103,19 @@ void judge_panes(Notes& notes, const Housed& housed, const std::vector<SolvedCas
     }
 }
 
+// The fitting whose top is the hottest place. Empty: it is the bed.
+std::string fitting_at(const Housed& housed, const climate::Point& at)
+{
+    for (const plan::Fitting& fitting : housed.enclosure.fittings) {
+        const bool above = at.x_m >= fitting.x_m && at.x_m <= fitting.x_m + fitting.length_m && at.y_m >= fitting.y_m &&
+                           at.y_m <= fitting.y_m + fitting.width_m;
+        if (above && at.z_m > bed_surface_m(housed.enclosure, at.x_m) + 0.005) {
+            return fitting.id;
+        }
+    }
+    return {};
+}
+
 // The touchable surface, its bed dried by the lamp. Under a lamp a basker comes and goes, so the threshold of ten
 // minutes is its limit, and that of long contact a warning; anything else is held to long contact.
 void judge_surface(Notes& notes, const Housed& housed, const std::vector<SolvedCase>& cases,
@@ -131,7 +147,9 @@ void judge_surface(Notes& notes, const Housed& housed, const std::vector<SolvedC
         return left.power_w.likely * left.radiant_share.likely < right.power_w.likely * right.radiant_share.likely;
     });
     report(notes, "danger.lamp-dried-surface", judgement, housed.at(lamp->id),
-           because("rule.burn-threshold", inputs, {{"case", worst->room.id}, {"lamp", lamp->id}}, burn_source));
+           because("rule.burn-threshold", inputs,
+                   {{"case", worst->room.id}, {"lamp", lamp->id}, {"on", fitting_at(housed, worst->result.hottest_at)}},
+                   burn_source));
 }
 
 // An animal is lost where even the coolest place is too hot for it, or the warmest too cold.

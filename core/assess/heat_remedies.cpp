@@ -1,6 +1,6 @@
 #include <algorithm>
 
-#include "core/assess/heat_search.hpp"
+#include "core/assess/heat_choice.hpp"
 #include "core/assess/side_by_side.hpp"
 
 namespace loam::assess {
@@ -23,12 +23,15 @@ std::optional<Miss> miss_of(const Finding& finding, const std::vector<SolvedCase
         miss.zone = Zone::cool;
     } else if (finding.code == "heat.night") {
         miss.zone = finding.direction == Direction::above ? Zone::warm : Zone::cool;
-    } else if (finding.code == "danger.lamp-dried-surface") {
+    } else if (finding.code == "danger.lamp-dried-surface" || finding.code == "danger.touch-burn") {
         miss.touch = true;
-    } else if (finding.code != "heat.warm-side") {
+    } else if (finding.code == "danger.no-escape-from-heat") {
+        miss.zone = Zone::cool;
+    } else if (finding.code != "heat.warm-side" && finding.code != "danger.no-escape-from-cold") {
         return std::nullopt;
     }
-    return miss.solved != nullptr && miss.by_k > 0.0 ? std::optional(miss) : std::nullopt;
+    const bool drill = miss.solved != nullptr && miss.solved->room.fault != climate::Fault::none;
+    return miss.solved != nullptr && !drill && miss.by_k > 0.0 ? std::optional(miss) : std::nullopt;
 }
 
 // The device that bears most on the miss: by day the strongest lamp (else mat), by night what is on at night.
@@ -38,11 +41,16 @@ struct Heater {
     climate::Control control;
 };
 
-std::optional<Heater> heater_of(const climate::Box& box, bool day)
+std::optional<Heater> heater_of(const SolvedCase& solved)
 {
+    const climate::Box& box = solved.box;
+    const bool day = solved.room.day;
+    const auto heats = [&](const std::string& id) {
+        return std::find(solved.heaters.begin(), solved.heaters.end(), id) != solved.heaters.end();
+    };
     std::optional<Heater> best;
     const auto consider = [&](const std::string& id, double power_w, const climate::Control& control, bool is_on) {
-        if (is_on && (!best || power_w > best->power_w)) {
+        if (is_on && heats(id) && (!best || power_w > best->power_w)) {
             best = Heater{id, power_w, control};
         }
     };
@@ -71,60 +79,87 @@ void add_ceramic(climate::Box& box, double power_w, bool at_night)
     box.lamps.push_back(heater);
 }
 
-Remedy room_remedy(const Miss& miss)
+std::vector<Label> device_label(const std::string& id)
 {
-    const double room_c = miss.solved->room.room.temperature_c.likely;
-    return miss.direction == Direction::below
-               ? remedy("remedy.warmer-room", {{"to", room_c + miss.by_k, "degC"}, {"by", miss.by_k, "K"}})
-               : remedy("remedy.cooler-room", {{"to", room_c - miss.by_k, "degC"}, {"by", miss.by_k, "K"}});
+    return {{"device", id}};
+}
+
+void set_setpoint(climate::Box& box, const std::string& device, double setpoint_c)
+{
+    for (climate::Lamp& lamp : box.lamps) {
+        lamp.control.setpoint_c = lamp.id == device ? setpoint_c : lamp.control.setpoint_c;
+    }
+    for (climate::Mat& mat : box.mats) {
+        mat.control.setpoint_c = mat.id == device ? setpoint_c : mat.control.setpoint_c;
+    }
+}
+
+// The setpoint moved by what is missing, where that leaves the other zones as well off.
+std::optional<Remedy> other_setpoint(const Search& search, const Heater& heater, double by_k)
+{
+    const double to_c = heater.control.setpoint_c + by_k;
+    const auto tried = search.with([&](climate::Box& box) { set_setpoint(box, heater.id, to_c); });
+    if (!tried || search.spoils(*tried)) {
+        return std::nullopt;
+    }
+    return remedy("remedy.set-thermostat", {{"to", to_c, "degC"}}, device_label(heater.id));
 }
 
 std::optional<Remedy> colder(const Search& search, const std::optional<Heater>& heater)
 {
     const auto share = heater ? share_of_power(search, heater->id) : std::nullopt;
-    if (!share) { // a colder room is no cure for a surface that burns
-        return search.miss.touch ? std::nullopt : std::optional(room_remedy(search.miss));
+    if (!share) {
+        return std::nullopt;
     }
-    const std::vector<Label> device{{"device", heater->id}};
-    if (heater->control.kind == climate::ControlKind::dimmer) {
-        return remedy("remedy.dim-device", {{"to", *share * heater->control.level, "1"}}, device);
+    if (heater->control.kind == climate::ControlKind::thermostat && !search.miss.touch) {
+        return other_setpoint(search, *heater, -search.miss.by_k);
     }
-    if (heater->control.kind == climate::ControlKind::thermostat) {
-        return remedy("remedy.set-thermostat", {{"to", heater->control.setpoint_c - search.miss.by_k, "degC"}}, device);
+    const bool dims = heater->control.kind == climate::ControlKind::dimmer;
+    const auto to_w = dims ? std::optional(heater->power_w * *share) : sold_at_most(heater->power_w * *share);
+    const auto tried =
+        to_w ? search.with([&](climate::Box& box) { scale_power(box, heater->id, *to_w / heater->power_w); })
+             : std::nullopt;
+    if (!tried || search.spoils(*tried)) {
+        return std::nullopt;
     }
-    return remedy("remedy.weaker-device", {{"from", heater->power_w, "W"}, {"to", heater->power_w * *share, "W"}},
-                  device);
+    return dims ? remedy("remedy.dim-device", {{"to", *share * heater->control.level, "1"}}, device_label(heater->id))
+                : remedy("remedy.weaker-device", {{"from", heater->power_w, "W"}, {"to", *to_w, "W"}},
+                         device_label(heater->id));
 }
 
-Remedy warmer(const Search& search, const std::optional<Heater>& heater)
+bool could_give_more(const SolvedCase& solved, const Heater& heater)
 {
-    const bool day = search.miss.solved->room.day;
-    if (heater && heater->control.kind == climate::ControlKind::thermostat && heater->control.probe) {
-        const auto is_it = [&](const climate::DeviceState& device) { return device.id == heater->id; };
-        const auto& devices = search.miss.solved->result.devices;
-        const auto state = std::find_if(devices.begin(), devices.end(), is_it);
-        if (state != devices.end() && !state->saturated) { // it could give more, were it asked to
-            return remedy("remedy.set-thermostat", {{"to", heater->control.setpoint_c + search.miss.by_k, "degC"}},
-                          {{"device", heater->id}});
+    const auto& devices = solved.result.devices;
+    const auto state =
+        std::find_if(devices.begin(), devices.end(), [&](const auto& one) { return one.id == heater.id; });
+    return state != devices.end() && !state->saturated;
+}
+
+// First what is there: its setpoint, then its power; then one heater more.
+std::optional<Remedy> warmer(const Search& search, const std::optional<Heater>& heater)
+{
+    if (heater && heater->control.kind == climate::ControlKind::thermostat && heater->control.probe &&
+        could_give_more(*search.miss.solved, *heater)) {
+        if (auto found = other_setpoint(search, *heater, search.miss.by_k)) {
+            return found;
         }
-    }
-    if (heater) {
+    } else if (heater) {
         const auto to_w = least_power(search, heater->power_w, [&](climate::Box& box, double power_w) {
             scale_power(box, heater->id, power_w / heater->power_w);
         });
         if (to_w) {
             return remedy("remedy.stronger-device", {{"from", heater->power_w, "W"}, {"to", *to_w, "W"}},
-                          {{"device", heater->id}});
-        }
-    } else {
-        const auto power_w =
-            least_power(search, 0.0, [&](climate::Box& box, double watts) { add_ceramic(box, watts, !day); });
-        if (power_w) {
-            return day ? remedy("remedy.add-heat", {{"power", *power_w, "W"}})
-                       : remedy("remedy.night-heat", {{"power", *power_w, "W"}});
+                          device_label(heater->id));
         }
     }
-    return room_remedy(search.miss);
+    const bool day = search.miss.solved->room.day;
+    const auto power_w =
+        least_power(search, 0.0, [&](climate::Box& box, double watts) { add_ceramic(box, watts, !day); });
+    if (!power_w) {
+        return std::nullopt;
+    }
+    return day ? remedy("remedy.add-heat", {{"power", *power_w, "W"}})
+               : remedy("remedy.night-heat", {{"power", *power_w, "W"}});
 }
 
 bool is_worse(const Finding& left, const Finding& right)
@@ -146,7 +181,8 @@ std::vector<Finding> worst_of_each(const std::vector<Finding>& findings, const s
 {
     std::vector<Finding> worst;
     for (const Finding& finding : findings) {
-        if (finding.remedy || !miss_of(finding, cases)) {
+        if (finding.remedy || !miss_of(finding, cases) || finding.code == "heat.heat-wave" ||
+            finding.code == "danger.no-escape-from-heat") { // in a heat wave only a cooler room helps
             continue;
         }
         const auto same =
@@ -160,37 +196,46 @@ std::vector<Finding> worst_of_each(const std::vector<Finding>& findings, const s
     return worst;
 }
 
-std::optional<Remedy> cure(const Finding& finding, const Search& search)
-{
-    const SolvedCase& solved = *search.miss.solved;
-    if (finding.code == "heat.heat-wave") {
-        return room_remedy(search.miss);
-    }
-    const auto heater = heater_of(solved.box, solved.room.day);
-    return search.miss.direction == Direction::below ? warmer(search, heater) : colder(search, heater);
-}
-
 } // namespace
 
-// One search for each kind and direction, for the case that misses by most; what cures it cures the others.
-bool add_heat_remedies(Notes& notes, const std::vector<SolvedCase>& cases, const climate::Workspace& workspace,
-                       std::stop_token stop)
+// One search for each kind and direction, for the case that misses by most; what cures it cures the others. Where no
+// device does, each case is told of its own room.
+bool add_heat_remedies(Notes& notes, const std::vector<HeatCase>& heat, const std::vector<SolvedCase>& cases,
+                       const climate::Workspace& workspace, std::stop_token stop)
 {
+    const auto judged = [&](const Miss& miss) {
+        const auto found =
+            std::find_if(heat.begin(), heat.end(), [&](const HeatCase& one) { return one.id == miss.solved->room.id; });
+        return found == heat.end() ? nullptr : &*found;
+    };
     const std::vector<Finding> worst = worst_of_each(notes.findings, cases);
-    std::vector<std::optional<Remedy>> found(worst.size());
+    std::vector<Choice> found(worst.size());
     side_by_side(worst.size(), [&](std::size_t i) {
         climate::Workspace own = workspace;
         const auto miss = miss_of(worst[i], cases);
-        found[i] = cure(worst[i], {own, stop, *miss});
+        const Search search{own, stop, *miss, judged(*miss)};
+        const auto heater = heater_of(*miss->solved);
+        const bool cold = miss->direction == Direction::below;
+        found[i] = {miss->direction, miss->solved->room.id, cold ? warmer(search, heater) : colder(search, heater),
+                    miss->touch};
     });
     if (stop.stop_requested()) {
         return false;
     }
+    agree(found);
     for (Finding& finding : notes.findings) {
+        const auto miss = finding.remedy ? std::nullopt : miss_of(finding, cases);
+        if (!miss) {
+            continue;
+        }
         for (std::size_t i = 0; i < worst.size(); ++i) {
             if (alike(finding, worst[i])) {
-                finding.remedy = found[i];
+                finding.remedy = found[i].remedy;
             }
+        }
+        if (!finding.remedy) {
+            climate::Workspace unused;
+            finding.remedy = without_devices({unused, stop, *miss, judged(*miss)}, finding);
         }
     }
     return true;

@@ -72,11 +72,12 @@ std::optional<Remedy> cover_for(const SolvedCase& solved, double wanted, climate
 }
 
 // Too damp: first the misting goes, then a cover.
-std::optional<Remedy> less_moisture(const climate::Box& box)
+std::optional<Remedy> less_moisture(const SolvedCase& solved)
 {
+    const climate::Box& box = solved.box;
     const double now_l = box.misting_l_per_day.likely;
     if (now_l > 0.0) {
-        return remedy("remedy.less-misting", {{"to", 0.0, "l/d"}, {"by", now_l, "l/d"}});
+        return remedy("remedy.less-misting", {{"to", 0.0, "l/d"}, {"by", now_l, "l/d"}}, {{"case", solved.room.id}});
     }
     if (box.covers.empty()) {
         return std::nullopt;
@@ -112,7 +113,7 @@ std::vector<Dryness> find_dryness(Notes& notes, const std::vector<SolvedCase>& c
             continue;
         }
         if (finding.direction == Direction::above) {
-            finding.remedy = less_moisture(solved->box);
+            finding.remedy = less_moisture(*solved);
         } else {
             found.push_back({&finding, &*solved, std::nullopt, std::nullopt});
         }
@@ -148,7 +149,8 @@ bool add_humidity_remedies(Notes& notes, std::vector<HumidityCase>& humidity, co
             continue;
         }
         const double by_l = *one.misting_l - one.solved->box.misting_l_per_day.likely;
-        finding.remedy = remedy("remedy.more-misting", {{"to", *one.misting_l, "l/d"}, {"by", by_l, "l/d"}});
+        finding.remedy = remedy("remedy.more-misting", {{"to", *one.misting_l, "l/d"}, {"by", by_l, "l/d"}},
+                                {{"case", one.solved->room.id}});
         HumidityCase* result = named(humidity, one.solved->room.id);
         if (result != nullptr && finding.verdict == Verdict::falls_short) {
             result->misting_needed_l_per_day = exactly(*one.misting_l);

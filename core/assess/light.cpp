@@ -163,6 +163,23 @@ Judgement judge_species(const Housed& housed, const UvScene* scene, const catalo
     return judgement;
 }
 
+// As high as the lamp's table reads the limit at the upper end of the range, which moves in proportion.
+std::optional<Remedy> raised_above(const UvScene& scene, const light::Nearest& nearest, double limit)
+{
+    for (const light::UvLamp& lamp : scene.lamps) {
+        if (lamp.id != nearest.lamp || nearest.uvi->likely <= 0.0) {
+            continue;
+        }
+        const auto to_m = light::distance_of_uvi(lamp.table, limit * nearest.uvi->likely / nearest.uvi->high);
+        if (to_m && *to_m > nearest.distance_m) {
+            const double by_m = *to_m - nearest.distance_m;
+            return remedy("remedy.raise-lamp", {{"by", by_m, "m"}, {"to", lamp.at.z_m + by_m, "m"}},
+                          {{"device", lamp.id}});
+        }
+    }
+    return std::nullopt;
+}
+
 // The greatest index that the zones' authors met anywhere (zone 4) is the limit for every animal, at the nearest it
 // can come to the lamp.
 void judge_nearest(const Housed& housed, const UvScene& scene, const catalog::Species& species, Notes& notes)
@@ -176,9 +193,11 @@ void judge_nearest(const Housed& housed, const UvScene& scene, const catalog::Sp
         if (nearest.uvi && nearest.uvi->high > limit) {
             std::vector<Input> inputs = inputs_over(*nearest.uvi, limit, "1");
             inputs.push_back({"distance", nearest.distance_m, "m"});
-            report(notes, "danger.uv-too-strong", {Verdict::danger, Direction::above}, housed.at(nearest.lamp),
-                   because("rule.uv-zone", inputs, {{"lamp", nearest.lamp}, {"species", species.id}},
-                           strongest->maximum_uvi.source));
+            Finding& finding =
+                report(notes, "danger.uv-too-strong", {Verdict::danger, Direction::above}, housed.at(nearest.lamp),
+                       because("rule.uv-zone", inputs, {{"lamp", nearest.lamp}, {"species", species.id}},
+                               strongest->maximum_uvi.source));
+            finding.remedy = raised_above(scene, nearest, limit);
         }
     }
 }
@@ -210,7 +229,8 @@ void judge_lamps(const Housed& housed, const UvScene& scene, UvStage& stage)
             report(stage.notes, "uv.blocked", {Verdict::falls_short, Direction::below}, housed.at(known.device.id),
                    because("rule.uv-through-pane", {}, {{"lamp", known.device.id}, {"cover", "top"}},
                            {"Ropp 1993, by a lighting database: soda-lime glass passes only above about 330 nm",
-                            Confidence::secondary}));
+                            Confidence::secondary}))
+                .remedy = remedy("remedy.lamp-under-pane", {}, {{"device", known.device.id}});
         }
         if (known.device.kind == plan::DeviceKind::uv_compact) {
             report(stage.notes, "uv.compact-caution", {Verdict::fits, Direction::none}, housed.at(known.device.id),

@@ -1,6 +1,7 @@
 #include "core/assess/reach.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/assess/fittings.hpp"
 #include "core/assess/substrate.hpp"
@@ -80,6 +81,21 @@ light::Top as_top(const Context& context, const Housed& housed, Notes& notes)
 namespace {
 
 // Between a device's face and the nearest back of an animal; 0.3 m or the maker's word is asked of hot ones.
+// A rock or log may be lower by as much as brings the back far enough down; a hide's roof may not.
+Remedy perch_remedy(const Housed& housed, const KnownDevice& known, const light::Nearest& nearest, double needed_m)
+{
+    const double up_m = known.z_m - nearest.back.z_m;
+    const double aside_sq = std::max(0.0, nearest.distance_m * nearest.distance_m - up_m * up_m);
+    const double by_m = std::sqrt(std::max(0.0, needed_m * needed_m - aside_sq)) - up_m;
+    for (const plan::Fitting& fitting : housed.enclosure.fittings) {
+        const bool solid = fitting.kind == plan::FittingKind::rock || fitting.kind == plan::FittingKind::log;
+        if (fitting.id == nearest.standing && solid && fitting.height_m.value_or(0.0) > by_m && by_m > 0.0) {
+            return remedy("remedy.lower-perch", {{"by", by_m, "m"}}, {{"fitting", fitting.id}});
+        }
+    }
+    return remedy("remedy.move-perch", {}, {{"fitting", nearest.standing}});
+}
+
 void judge_gap(const Housed& housed, Notes& notes, const KnownDevice& known, const light::Nearest& nearest,
                double back_m)
 {
@@ -118,7 +134,7 @@ void judge_gap(const Housed& housed, Notes& notes, const KnownDevice& known, con
                 known.device.clearance_m ? Source{"The maker's figure, as stated in the plan", Confidence::confirmed}
                                          : known.traits->clearance_m.source));
     if (on_perch) {
-        finding.remedy = remedy("remedy.move-perch", {}, {{"fitting", nearest.standing}});
+        finding.remedy = perch_remedy(housed, known, nearest, needed_m);
     } else {
         const double by_m = needed_m - gap_m;
         finding.remedy = remedy("remedy.raise-lamp", {{"by", by_m, "m"}, {"to", known.z_m + by_m, "m"}},

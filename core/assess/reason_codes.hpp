@@ -22,7 +22,6 @@ inline constexpr auto rule_codes = std::to_array<CodeEntry>({
     {"rule.rated-load"},       // the maker's rating
     {"rule.heat-balance"},     // the coupled balance of heat and moisture
     {"rule.burn-threshold"},   // long contact with a hot surface
-    {"rule.basking-surface"},  // above the sheet's basking band by so much that skin is burnt
     {"rule.mat-limit"},        // a floor that an animal lies on for long
     {"rule.body-limit"},       // what the body bears
     {"rule.clearance"},        // the maker's distance, else the cautious default

@@ -26,32 +26,34 @@ inline constexpr auto remedy_codes = std::to_array<CodeEntry>({
     {"remedy.shallower-bed", "to"},
     {"remedy.other-substrate", "", "material"},
     {"remedy.stronger-stand", "to by"}, // rated kg
-    {"remedy.lighter-bed", "by"},       // kg
     // Heat
     {"remedy.stronger-device", "from to", "device"},
     {"remedy.weaker-device", "from to", "device"},
     {"remedy.add-heat", "power"}, // W, over the warm side
-    {"remedy.dim-device", "to", "device"},
-    {"remedy.set-thermostat", "to", "device"},
+    {"remedy.dim-device", "to", "device case?"},
+    {"remedy.set-thermostat", "to", "device case?"},
     {"remedy.add-thermostat", "", "device"},
     {"remedy.place-probe", "", "device"},
     {"remedy.mat-to-wall", "", "device"},
     {"remedy.raise-lamp", "by to", "device"},
     {"remedy.lower-lamp", "by to", "device"},
     {"remedy.guard-lamp", "", "device"},
+    {"remedy.move-lamp", "by", "device"}, // away from what scorches
+    {"remedy.lamp-under-pane", "", "device"},
     {"remedy.lower-perch", "by", "fitting"},
     {"remedy.move-perch", "", "fitting"},
-    {"remedy.cooler-room", "to by"},
-    {"remedy.warmer-room", "to by"},
+    {"remedy.cooler-room", "to by", "case"},
+    {"remedy.warmer-room", "to by", "case"},
     {"remedy.shade-from-sun", ""},
     {"remedy.night-heat", "power"}, // lightless, W
+    {"remedy.measure-first", ""},   // the range is wider than the target
+    {"remedy.several-changes", ""}, // none that was tried alone does it
     // Covers and moisture
     {"remedy.remove-cover", "", "cover"},
     {"remedy.move-cover", "by", "cover"},
-    {"remedy.add-cover", "area fraction"}, // of the top, away from lamps
-    {"remedy.less-cover", "area fraction"},
-    {"remedy.more-misting", "to by"}, // l a day
-    {"remedy.less-misting", "to by"},
+    {"remedy.add-cover", "area fraction"},    // of the top, away from lamps
+    {"remedy.more-misting", "to by", "case"}, // l a day
+    {"remedy.less-misting", "to by", "case"},
     {"remedy.dry-corner", ""},
     // Light
     {"remedy.add-uv-lamp", "zone"},

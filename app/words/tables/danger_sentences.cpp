@@ -64,11 +64,13 @@ constexpr Sentence rows[] = {
      Verdict::not_known},
     {"danger.sun-through-glass", QT_TRANSLATE_NOOP("sentences", "No sun reaches the enclosure."), Verdict::fits},
     {"danger.lamp-dried-surface",
-     QT_TRANSLATE_NOOP("sentences", "Where a lamp dries the bed, its surface reaches {range} {case}; the limit for "
-                                    "animals that stay on it is {max}.")},
+     QT_TRANSLATE_NOOP("sentences",
+                       "Heated and dried by a lamp, the surface[ of {on}] reaches {range} {case}; the limit "
+                       "for animals that stay on it is {max}.")},
     {"danger.lamp-dried-surface",
-     QT_TRANSLATE_NOOP("sentences", "Where a lamp dries the bed, its surface can burn an animal that stays on it: it "
-                                    "reaches {range} {case}, and {max} is the limit."),
+     QT_TRANSLATE_NOOP("sentences",
+                       "Heated and dried by a lamp, the surface[ of {on}] can burn an animal that stays on "
+                       "it: it reaches {range} {case}, and {max} is the limit."),
      Verdict::danger},
     {"danger.touch-burn",
      QT_TRANSLATE_NOOP("sentences", "The hottest surface that an animal can touch reaches {range} {case}; the limit is "

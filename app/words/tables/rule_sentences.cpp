@@ -37,9 +37,6 @@ constexpr Sentence rows[] = {
                        "and evaporation. The range follows from the spread of the inputs.")},
     {"rule.burn-threshold", QT_TRANSLATE_NOOP("sentences", "The hottest surface an animal can touch is compared with "
                                                            "the temperature at which skin burns on long contact.")},
-    {"rule.basking-surface",
-     QT_TRANSLATE_NOOP("sentences",
-                       "The hottest surface is compared with the sheet's basking band and a margin above it.")},
     {"rule.mat-limit",
      QT_TRANSLATE_NOOP(
          "sentences",

@@ -11,9 +11,10 @@ constexpr Sentence rows[] = {
      QT_TRANSLATE_NOOP("sentences", "Floor for the animals as they are: {usable} can be walked on, and “{rule_title}” "
                                     "({rule_kind}) asks for {min}.")},
     {"space.floor-now",
-     QT_TRANSLATE_NOOP("sentences",
-                       "The floor is too small for the animals as they are: {usable} can be walked on, and "
-                       "“{rule_title}” ({rule_kind}) asks for {min}, which is {short_by} more."),
+     QT_TRANSLATE_NOOP(
+         "sentences",
+         "The floor of {floor} is too small for the animals as they are: “{rule_title}” ({rule_kind}) asks for "
+         "{min}, which is {short_by} more."),
      Verdict::falls_short},
     {"space.floor-grown",
      QT_TRANSLATE_NOOP("sentences", "Floor for the animals once grown: {usable} can be walked on, and “{rule_title}” "
@@ -48,10 +49,6 @@ constexpr Sentence rows[] = {
      QT_TRANSLATE_NOOP("sentences",
                        "The {side_name} is {side}, and the animal is {body} long ({species}). No side should "
                        "be shorter than its body: {short_by} more is needed.")},
-    {"space.side-not-known",
-     QT_TRANSLATE_NOOP("sentences",
-                       "Whether each side is as long as the animal is not known ({species}): its length is "
-                       "not stated.")},
     {"space.turning-width",
      QT_TRANSLATE_NOOP("sentences", "The clear width is {width}, and turning round takes {min} ({species}): {short_by} "
                                     "more is needed.")},

@@ -62,8 +62,8 @@ TEST_CASE("What is not a number is said to be not known")
 
 TEST_CASE("A range shows both ends and what is likely")
 {
-    CHECK(metric.range(Range{27.1, 29.3, 31.4}, Quantity::temperature) == "27.1–31.4 °C, likely 29.3");
-    CHECK(us.range(Range{27.1, 29.3, 31.4}, Quantity::temperature) == "80.8–88.5 °F, likely 84.7");
+    CHECK(metric.range(Range{27.1, 29.3, 31.4}, Quantity::temperature) == "27.1–31.4 °C (likely 29.3)");
+    CHECK(us.range(Range{27.1, 29.3, 31.4}, Quantity::temperature) == "80.8–88.5 °F (likely 84.7)");
     CHECK(metric.range(Range{20, 20, 20}, Quantity::temperature) == "20 °C");
     CHECK(metric.span({-2.0, 1.0, 3.0}, Quantity::temperature) == "-2 to 3 °C");
     CHECK(metric.span({0.001, 0.002, 0.02}, Quantity::volume) == "1–20 mL");

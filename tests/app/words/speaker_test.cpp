@@ -44,7 +44,7 @@ Finding cool_side(Judgement judgement)
                         {"measure", "ground"},
                         {"limited_by", "room.winter.night_c"}},
                        {"Some handbook, table 3", Confidence::memory}};
-    finding.remedy = Remedy{"remedy.warmer-room", {{"by", 3.0, "K"}, {"to", 21.0, "degC"}}, {}};
+    finding.remedy = Remedy{"remedy.warmer-room", {{"by", 3.0, "K"}, {"to", 21.0, "degC"}}, {{"case", "winter-night"}}};
     return finding;
 }
 
@@ -69,13 +69,32 @@ TEST_CASE("A finding says what, where, how much and which way, in the reader's u
     const Speaker metric(Formatter(), plan_here, no_catalog);
     CHECK(
         metric.finding(finding) ==
-        "The cool side is too cold on a winter night: 19.0–23.5 °C, likely 21, measured in the shade at ground level. "
+        "The cool side is too cold on a winter night: 19.0–23.5 °C (likely 21), measured in the shade at ground level. "
         "The target is 24–28 °C (testudo-hermanni); the likely value is 3 °C under it.");
-    CHECK(metric.remedy(finding) == "Keep the room 3 °C warmer, at 21 °C or more.");
+    CHECK(metric.remedy(finding) == "Keep the room 3 °C warmer on a winter night, at 21 °C or more.");
     const Speaker us(Formatter(UnitSystem::us), plan_here, no_catalog);
-    CHECK(us.finding(finding).contains("66.2–74.3 °F, likely 69.8"));
+    CHECK(us.finding(finding).contains("66.2–74.3 °F (likely 69.8)"));
     CHECK(us.finding(finding).contains("5.4 °F under it"));
-    CHECK(us.remedy(finding) == "Keep the room 5.4 °F warmer, at 69.8 °F or more.");
+    CHECK(us.remedy(finding) == "Keep the room 5.4 °F warmer on a winter night, at 69.8 °F or more.");
+}
+
+TEST_CASE("A miss too small for its decimals is told as small, never as nothing")
+{
+    const Speaker metric(Formatter(), plan_here, no_catalog);
+    const Speaker us(Formatter(UnitSystem::us), plan_here, no_catalog);
+    Finding finding = cool_side({Verdict::falls_short, Direction::below});
+    finding.because.inputs.back().value = 0.02;
+    CHECK(metric.finding(finding).contains("the likely value is less than 0.1 °C under it"));
+    CHECK(us.finding(finding).contains("the likely value is less than 0.1 °F under it"));
+    finding.because.inputs.back().value = 0.0;
+    CHECK(metric.finding(finding).contains("the likely value is 0 °C under it"));
+}
+
+TEST_CASE("What was taken for a stand is the thickness of its board")
+{
+    const Speaker speaker(Formatter(), plan_here, no_catalog);
+    const assess::Assumed assumed{"/enclosures/0/stand", "m", Range{0.015, 0.016, 0.019}, {}};
+    CHECK(speaker.assumed(assumed).contains("the thickness of its board: taken as 15–19 mm"));
 }
 
 TEST_CASE("An end of a range that misses the target is not told as if all of it did")
@@ -90,7 +109,7 @@ TEST_CASE("Why: the rule, the figures, what widens the range, and the source wit
     const Speaker speaker(Formatter(), plan_here, no_catalog);
     const QString text = speaker.because(cool_side({Verdict::falls_short, Direction::below}).because);
     CHECK(text.contains("balanced with what leaves"));
-    CHECK(text.contains("result: 19.0–23.5 °C, likely 21"));
+    CHECK(text.contains("result: 19.0–23.5 °C (likely 21)"));
     CHECK(text.contains("compared with: 24–28 °C"));
     CHECK(text.contains("missing: 3 °C"));
     CHECK(text.contains("mostly due to this: the room on a winter night."));
@@ -109,7 +128,7 @@ TEST_CASE("Humidity is told in per cent")
         {{"low", 0.4, "1"}, {"likely", 0.5, "1"}, {"high", 0.6, "1"}, {"min", 0.7, "1"}, {"short_by", 0.2, "1"}},
         {{"case", "summer-day"}, {"species", "x"}, {"measure", "ground"}},
         {}};
-    CHECK(speaker.finding(finding) == "It is too dry on a summer day: 40–60%, likely 50 near the ground. The target is "
+    CHECK(speaker.finding(finding) == "It is too dry on a summer day: 40–60% (likely 50) near the ground. The target is "
                                       "at least 70% (x); the likely value is 20% under it.");
     CHECK(speaker.inputs(finding.because).contains("result: 40–60%"));
 }
