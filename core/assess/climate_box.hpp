@@ -20,6 +20,7 @@ struct NotComputable {
 struct ClimateBox {
     climate::Box box;
     std::vector<std::string> free_dimmers; // devices whose dimmer level the plan leaves open
+    double clearance_m = 0.0;              // that a cover keeps from any lamp: the largest stated or usual one
     std::vector<std::string> heaters;      // devices that are there to heat; a strip of LEDs or a UV tube is not
     friend bool operator==(const ClimateBox&, const ClimateBox&) = default;
 };

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <cmath>
 
 #include "core/assess/climate_parts.hpp"
@@ -163,6 +164,8 @@ std::optional<NotComputable> fill_equipment(const Context& context, const Housed
         if (known.device.kind == plan::DeviceKind::heat_mat || is_overhead_heat(known.device.kind)) {
             result.heaters.push_back(known.device.id);
         }
+        const double usual_m = known.traits != nullptr ? known.traits->clearance_m.high : 0.0;
+        result.clearance_m = std::max(result.clearance_m, known.device.clearance_m.value_or(usual_m));
     }
     return std::nullopt;
 }

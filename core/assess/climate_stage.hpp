@@ -18,6 +18,7 @@ struct SolvedCase {
     std::optional<climate::CaseResult> at_nought;
     std::optional<climate::CaseResult> at_full;
     std::vector<std::string> heaters; // as in ClimateBox
+    double clearance_m = 0.0;         // as in ClimateBox
     friend bool operator==(const SolvedCase&, const SolvedCase&) = default;
 };
 

@@ -96,7 +96,7 @@ Remedy without_devices(const Search& search, const Finding& finding)
     const bool warmer = miss.direction == Direction::below;
     const double by_k = warmer ? miss.by_k : -miss.by_k;
     const double to_c = miss.solved->room.room.temperature_c.likely + by_k;
-    const bool liveable = to_c >= coldest_room_c && to_c <= hottest_room_c;
+    const bool liveable = warmer ? to_c <= hottest_room_c : to_c >= coldest_room_c;
     const bool heat_wave = miss.solved->room.id == "heat-wave"; // there the cool side alone counts
     if (!miss.touch && liveable && (heat_wave || !search.spoils_when_all_move(by_k))) {
         const std::vector<Input> amounts{{"to", to_c, "degC"}, {"by", miss.by_k, "K"}};

@@ -39,12 +39,13 @@ std::optional<double> misting_for(const SolvedCase& solved, double wanted, clima
     return high_l;
 }
 
-// A pane over the larger end that no lamp stands within 0.3 m of (the cautious clearance, common practice), where the
-// top has no cover yet and that brings the humidity up.
+// A pane over the larger end that keeps its clearance from every lamp, where the top has no cover yet and that brings
+// the humidity up. A quarter of the top stays open for fresh air: cautious, our own.
 std::optional<Remedy> cover_for(const SolvedCase& solved, double wanted, climate::Workspace& workspace,
                                 std::stop_token stop)
 {
-    constexpr double clearance_m = 0.3;
+    constexpr double most_covered = 0.75;
+    const double clearance_m = solved.clearance_m;
     climate::Box box = solved.box;
     if (box.top != climate::TopKind::mesh || !box.covers.empty()) {
         return std::nullopt;
@@ -55,8 +56,9 @@ std::optional<Remedy> cover_for(const SolvedCase& solved, double wanted, climate
         left_m = std::min(left_m, lamp.at.x_m - lamp.length_m / 2.0 - clearance_m);
         right_m = std::max(right_m, lamp.at.x_m + lamp.length_m / 2.0 + clearance_m);
     }
-    const double from_m = left_m > box.length_m - right_m ? 0.0 : right_m;
-    const double length_m = std::max(left_m, box.length_m - right_m);
+    const bool at_left = left_m > box.length_m - right_m;
+    const double length_m = std::min(std::max(left_m, box.length_m - right_m), most_covered * box.length_m);
+    const double from_m = at_left ? 0.0 : box.length_m - length_m;
     if (length_m <= 0.0) {
         return std::nullopt;
     }
@@ -91,17 +93,35 @@ template <class Element> auto* named(std::vector<Element>& elements, const std::
     return found == elements.end() ? nullptr : &*found;
 }
 
-// A finding of air that is too dry, and what cures it.
-struct Dryness {
+// A finding of air that is too dry or too damp, and what cures it.
+struct Moist {
     Finding* finding = nullptr;
     const SolvedCase* solved = nullptr;
     std::optional<double> misting_l;
-    std::optional<Remedy> cover; // where no misting does
+    std::optional<Remedy> other; // where misting more does not help, or none is left to leave out
 };
 
-std::vector<Dryness> find_dryness(Notes& notes, const std::vector<SolvedCase>& cases)
+// Whether a bed whose surface is left to dry brings the humidity down far enough.
+std::optional<Remedy> drier_bed(const SolvedCase& solved, double wanted, climate::Workspace& workspace,
+                                std::stop_token stop)
 {
-    std::vector<Dryness> found;
+    climate::Box box = solved.box;
+    for (climate::BedLayer& layer : box.bed) {
+        layer.wetness = exactly(0.0);
+    }
+    const auto result = climate::solve_likely(box, solved.room, workspace, stop);
+    const bool helps = result && result->converged && result->ground_humidity.likely <= wanted;
+    return helps ? std::optional(remedy("remedy.drier-bed")) : std::nullopt;
+}
+
+Remedy none_alone(const Finding& finding)
+{
+    return finding.verdict == Verdict::tight ? remedy("remedy.measure-first") : remedy("remedy.several-changes");
+}
+
+std::vector<Moist> to_be_searched(Notes& notes, const std::vector<SolvedCase>& cases)
+{
+    std::vector<Moist> found;
     for (Finding& finding : notes.findings) {
         if (finding.code != "humidity.level") {
             continue;
@@ -114,21 +134,27 @@ std::vector<Dryness> find_dryness(Notes& notes, const std::vector<SolvedCase>& c
         }
         if (finding.direction == Direction::above) {
             finding.remedy = less_moisture(*solved);
-        } else {
+        }
+        if (!finding.remedy) {
             found.push_back({&finding, &*solved, std::nullopt, std::nullopt});
         }
     }
     return found;
 }
 
-void search(Dryness& dryness, climate::Workspace workspace, const std::stop_token& stop)
+void search(Moist& moist, climate::Workspace workspace, const std::stop_token& stop)
 {
-    const SolvedCase& solved = *dryness.solved;
+    const SolvedCase& solved = *moist.solved;
+    if (moist.finding->direction == Direction::above) {
+        const double over = input_of(*moist.finding, "over_by").value_or(0.0);
+        moist.other = drier_bed(solved, solved.result.ground_humidity.likely - over, workspace, stop);
+        return;
+    }
     // A tight range has to move up as far as its lower end misses.
-    const double wanted = solved.result.ground_humidity.likely + input_of(*dryness.finding, "short_by").value_or(0.0);
-    dryness.misting_l = misting_for(solved, wanted, workspace, stop);
-    if (!dryness.misting_l) {
-        dryness.cover = cover_for(solved, wanted, workspace, stop);
+    const double wanted = solved.result.ground_humidity.likely + input_of(*moist.finding, "short_by").value_or(0.0);
+    moist.misting_l = misting_for(solved, wanted, workspace, stop);
+    if (!moist.misting_l) {
+        moist.other = cover_for(solved, wanted, workspace, stop);
     }
 }
 
@@ -137,15 +163,15 @@ void search(Dryness& dryness, climate::Workspace workspace, const std::stop_toke
 bool add_humidity_remedies(Notes& notes, std::vector<HumidityCase>& humidity, const std::vector<SolvedCase>& cases,
                            const climate::Workspace& workspace, std::stop_token stop)
 {
-    std::vector<Dryness> all = find_dryness(notes, cases);
+    std::vector<Moist> all = to_be_searched(notes, cases);
     side_by_side(all.size(), [&](std::size_t i) { search(all[i], workspace, stop); });
     if (stop.stop_requested()) {
         return false;
     }
-    for (const Dryness& one : all) {
+    for (const Moist& one : all) {
         Finding& finding = *one.finding;
         if (!one.misting_l) {
-            finding.remedy = one.cover;
+            finding.remedy = one.other ? *one.other : none_alone(finding);
             continue;
         }
         const double by_l = *one.misting_l - one.solved->box.misting_l_per_day.likely;

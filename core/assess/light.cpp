@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/assess/fittings.hpp"
+#include "core/assess/light_remedies.hpp"
 #include "core/assess/reach.hpp"
 #include "core/light/ferguson.hpp"
 
@@ -63,11 +64,6 @@ std::optional<UvScene> scene_of(const Context& context, const Housed& housed, No
     scene.back_m = bodies ? bodies->highest_back_m : 0.0;
     scene.basking = basking_point(all, scene);
     return scene;
-}
-
-double slant_m(const light::UvLamp& lamp, const light::Point& point)
-{
-    return std::hypot(lamp.at.x_m - point.x_m, lamp.at.y_m - point.y_m, lamp.at.z_m - point.z_m);
 }
 
 // Why a lamp's part is not known, as label `reason`.
@@ -150,34 +146,8 @@ Judgement judge_species(const Housed& housed, const UvScene* scene, const catalo
     Finding& finding =
         report(stage.notes, "uv.level", judgement, housed.at(lamp.id),
                because("rule.uv-zone", inputs, {{"lamp", lamp.id}, {"species", species.id}}, target.source));
-    const double wanted = judgement.direction == Direction::below ? target.min.value_or(0.0) : target.max.value_or(0.0);
-    if (const auto to_m = light::distance_of_uvi(lamp.table, wanted)) {
-        const double by_m = *to_m - slant_m(lamp, scene->basking);
-        const std::vector<Input> amounts{{"by", std::abs(by_m), "m"}, {"to", lamp.at.z_m + by_m, "m"}};
-        if (by_m > 0.0) {
-            finding.remedy = remedy("remedy.raise-lamp", amounts, {{"device", lamp.id}});
-        } else {
-            finding.remedy = remedy("remedy.lower-lamp", amounts, {{"device", lamp.id}});
-        }
-    }
+    finding.remedy = uv_level_remedy({scene->lamps, scene->top, scene->basking}, uvi, target, judgement);
     return judgement;
-}
-
-// As high as the lamp's table reads the limit at the upper end of the range, which moves in proportion.
-std::optional<Remedy> raised_above(const UvScene& scene, const light::Nearest& nearest, double limit)
-{
-    for (const light::UvLamp& lamp : scene.lamps) {
-        if (lamp.id != nearest.lamp || nearest.uvi->likely <= 0.0) {
-            continue;
-        }
-        const auto to_m = light::distance_of_uvi(lamp.table, limit * nearest.uvi->likely / nearest.uvi->high);
-        if (to_m && *to_m > nearest.distance_m) {
-            const double by_m = *to_m - nearest.distance_m;
-            return remedy("remedy.raise-lamp", {{"by", by_m, "m"}, {"to", lamp.at.z_m + by_m, "m"}},
-                          {{"device", lamp.id}});
-        }
-    }
-    return std::nullopt;
 }
 
 // The greatest index that the zones' authors met anywhere (zone 4) is the limit for every animal, at the nearest it
@@ -197,7 +167,7 @@ void judge_nearest(const Housed& housed, const UvScene& scene, const catalog::Sp
                 report(notes, "danger.uv-too-strong", {Verdict::danger, Direction::above}, housed.at(nearest.lamp),
                        because("rule.uv-zone", inputs, {{"lamp", nearest.lamp}, {"species", species.id}},
                                strongest->maximum_uvi.source));
-            finding.remedy = raised_above(scene, nearest, limit);
+            finding.remedy = raised_above(scene.lamps, nearest, limit);
         }
     }
 }

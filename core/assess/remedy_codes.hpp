@@ -54,11 +54,13 @@ inline constexpr auto remedy_codes = std::to_array<CodeEntry>({
     {"remedy.add-cover", "area fraction"},    // of the top, away from lamps
     {"remedy.more-misting", "to by", "case"}, // l a day
     {"remedy.less-misting", "to by", "case"},
+    {"remedy.drier-bed", ""},
     {"remedy.dry-corner", ""},
     // Light
     {"remedy.add-uv-lamp", "zone"},
     {"remedy.measure-uv", "distance", "device"},
-    {"remedy.change-times", "to by"}, // hours of light
+    {"remedy.replace-lamp", "", "device"}, // a new one of the same kind would do
+    {"remedy.change-times", "to by"},      // hours of light
     {"remedy.timer-for-light", "", "device"},
     // Electricity
     {"remedy.less-load", "by"},

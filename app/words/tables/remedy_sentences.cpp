@@ -64,6 +64,9 @@ constexpr Sentence rows[] = {
      QT_TRANSLATE_NOOP("sentences", "Cover {area} more of the top ({fraction:percent} of it), away from the lamps.")},
     {"remedy.more-misting", QT_TRANSLATE_NOOP("sentences", "Mist {by} more {case}, which makes {to}.")},
     {"remedy.less-misting", QT_TRANSLATE_NOOP("sentences", "Mist {by} less {case}, which makes {to}.")},
+    {"remedy.drier-bed",
+     QT_TRANSLATE_NOOP("sentences",
+                       "Let the surface of the bed dry out, and damp only the hide that should be humid.")},
     {"remedy.dry-corner",
      QT_TRANSLATE_NOOP("sentences", "Leave one corner of the bed dry, away from the water and the mist.")},
 
@@ -73,6 +76,8 @@ constexpr Sentence rows[] = {
      QT_TRANSLATE_NOOP(
          "sentences",
          "Enter the maker's distance table of {device}, or measure the UV index at {distance} and enter it.")},
+    {"remedy.replace-lamp",
+     QT_TRANSLATE_NOOP("sentences", "Replace {device}: its UV has faded, and a new one reaches the target.")},
     {"remedy.change-times", QT_TRANSLATE_NOOP("sentences", "Set the timer for {to} of light a day, a change of {by}.")},
     {"remedy.timer-for-light", QT_TRANSLATE_NOOP("sentences", "Put {device} on a timer.")},
 
