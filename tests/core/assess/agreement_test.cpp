@@ -3,7 +3,7 @@
 #include <cmath>
 #include <map>
 
-#include "core/assess/climate_box.hpp"
+#include "core/assess/climate_parts.hpp"
 #include "tests/catch.hpp"
 #include "tests/core/assess/setup.hpp"
 
