@@ -145,7 +145,7 @@ void add_control_fields(FieldSet& set, const Find& chosen)
                                    {QStringLiteral("1"), QObject::tr("dimmer")},
                                    {QStringLiteral("2"), QObject::tr("thermostat")}};
     };
-    set.choice(QObject::tr("Control"), "control", std::move(kind));
+    set.choice(QObject::tr("Control"), "control", kind);
     const std::function<plan::Control*(plan::Plan&)> control = [chosen](plan::Plan& plan) {
         Device* device = chosen(plan);
         return device != nullptr ? &device->control : nullptr;
@@ -174,7 +174,7 @@ void add_control_fields(FieldSet& set, const Find& chosen)
         return std::vector<Option>{{QString(), QObject::tr("not placed")},
                                    {QStringLiteral("yes"), QObject::tr("placed")}};
     };
-    set.choice(QObject::tr("Probe"), "control/probe", std::move(placed));
+    set.choice(QObject::tr("Probe"), "control/probe", placed);
     set.only_when(regulated);
     const struct {
         QString label;
@@ -258,7 +258,7 @@ EquipmentPage::EquipmentPage(FormState& state, QWidget* parent) : Page(state, "e
             device->place.reset();
         }
     };
-    set.choice(tr("Kind"), "kind", std::move(kind));
+    set.choice(tr("Kind"), "kind", kind);
     set.quantity(tr("Power"), "power_w", Quantity::power, {0.1, 3000.0}, slot_of(chosen, &Device::power_w));
     add_place_fields(set, chosen);
     add_control_fields(set, chosen);
