@@ -128,8 +128,9 @@ TEST_CASE("Humidity is told in per cent")
         {{"low", 0.4, "1"}, {"likely", 0.5, "1"}, {"high", 0.6, "1"}, {"min", 0.7, "1"}, {"short_by", 0.2, "1"}},
         {{"case", "summer-day"}, {"species", "x"}, {"measure", "ground"}},
         {}};
-    CHECK(speaker.finding(finding) == "It is too dry on a summer day: 40–60% (likely 50) near the ground. The target is "
-                                      "at least 70% (x); the likely value is 20% under it.");
+    CHECK(speaker.finding(finding) ==
+          "It is too dry on a summer day: 40–60% (likely 50) near the ground. The target is "
+          "at least 70% (x); the likely value is 20% under it.");
     CHECK(speaker.inputs(finding.because).contains("result: 40–60%"));
 }
 
