@@ -31,7 +31,7 @@ public:
     QString bare(double stored, Quantity quantity) const;
     QString unit(Quantity quantity) const; // "°C"; empty for a pure number
 
-    // "27.1–31.4 °C, likely 29.3"; one number where both ends read alike.
+    // "27.1–31.4 °C (likely 29.3)"; one number where both ends read alike.
     QString range(const Range& range, Quantity quantity) const;
     QString range(const std::optional<Range>& range, Quantity quantity) const; // absent: "not known"
     QString span(const Range& range, Quantity quantity) const;                 // "27.1–31.4 °C"
