@@ -65,7 +65,12 @@ Window::Window(SharedCatalog catalog, Settings& settings, const QString& data_fo
     down_->restoreState(settings_.window_layout(QStringLiteral("down")));
 }
 
-Window::~Window() = default;
+Window::~Window()
+{
+    // The undo stack tells of its end when it goes, after the members that would listen.
+    document_->disconnect(this);
+    runner_->disconnect(this);
+}
 
 void Window::build_panels()
 {
