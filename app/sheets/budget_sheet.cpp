@@ -2,6 +2,7 @@
 #include <map>
 
 #include "app/sheets/contents.hpp"
+#include "app/words/capitals.hpp"
 #include "app/words/verdicts.hpp"
 #include "core/assess/cost_lines.hpp"
 
@@ -18,15 +19,9 @@ std::vector<Column> money_columns(const QString& head)
             {QObject::tr("My own figure"), 1.5, true}};
 }
 
-// With a capital first letter, as a line of a table begins.
-QString capitalised(const QString& text)
-{
-    return text.left(1).toUpper() + text.mid(1);
-}
-
 Row money_row(const QString& name, const MoneyRange& amount, const words::Formatter& formatter, bool total = false)
 {
-    return {.cells = {capitalised(name),
+    return {.cells = {words::capitalised(name),
                       formatter.money_bare(amount.low),
                       formatter.money_bare(amount.typical),
                       formatter.money_bare(amount.high),

@@ -18,9 +18,4 @@ void set_table_manners(QTreeWidget& table)
     table.header()->setMinimumSectionSize(40);
 }
 
-QString capitalised(const QString& text)
-{
-    return text.isEmpty() ? text : text.left(1).toUpper() + text.mid(1);
-}
-
 } // namespace loam::desk

@@ -6,6 +6,7 @@
 #include "app/desk/look/table_manners.hpp"
 #include "app/desk/look/theme.hpp"
 #include "app/drawing/verdict_mark.hpp"
+#include "app/words/capitals.hpp"
 
 namespace loam::desk {
 
@@ -15,7 +16,8 @@ enum Column { name_column, verdict_column, likely_column, range_column, target_c
 
 QTreeWidgetItem* item_of(const FigureRow& row, bool dark)
 {
-    auto* item = new QTreeWidgetItem({capitalised(row.name), row.why.verdict_words, row.likely, row.range, row.target});
+    auto* item =
+        new QTreeWidgetItem({words::capitalised(row.name), row.why.verdict_words, row.likely, row.range, row.target});
     item->setTextAlignment(likely_column, Qt::AlignRight | Qt::AlignVCenter);
     item->setTextAlignment(range_column, Qt::AlignRight | Qt::AlignVCenter);
     item->setTextAlignment(target_column, Qt::AlignRight | Qt::AlignVCenter);
@@ -75,7 +77,7 @@ void FiguresView::show_groups(const std::vector<FigureGroup>& groups)
         top->setFont(name_column, bold);
         for (const FigureRow& row : group.rows) {
             top->addChild(item_of(row, dark));
-            if (group.name == chosen_group && capitalised(row.name) == chosen) {
+            if (group.name == chosen_group && words::capitalised(row.name) == chosen) {
                 setCurrentItem(top->child(top->childCount() - 1));
             }
         }

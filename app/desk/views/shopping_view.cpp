@@ -5,6 +5,7 @@
 
 #include "app/desk/look/table_manners.hpp"
 #include "app/desk/views/explanation.hpp"
+#include "app/words/capitals.hpp"
 #include "app/words/quantity.hpp"
 #include "app/words/verdicts.hpp"
 
@@ -52,8 +53,8 @@ QTreeWidgetItem* item_of(const assess::ShoppingLine& line, const words::Speaker&
     const bool owned = line.amount_needed <= 0.0;
     const QString unknown = owned ? QObject::tr("owned") : QObject::tr("no price");
     auto* item = new QTreeWidgetItem(
-        {capitalised(name), line.packs > 0 ? formatter.count(line.packs) : QString(), QString::fromStdString(line.pack),
-         line.pack_price ? formatter.money_bare(line.pack_price->typical) : unknown,
+        {words::capitalised(name), line.packs > 0 ? formatter.count(line.packs) : QString(),
+         QString::fromStdString(line.pack), line.pack_price ? formatter.money_bare(line.pack_price->typical) : unknown,
          line.line_total ? formatter.money_bare(line.line_total->typical) : unknown,
          line.left_over.likely > 0.0 ? formatter.figure(line.left_over.likely, line.unit) : QString(),
          enclosure_names(line, speaker)});
