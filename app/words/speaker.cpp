@@ -78,7 +78,7 @@ bool reads_as_nothing(const QString& figure)
 // By how much something misses or is to change. One too small for its decimals is not nothing: "less than 0.1 °C".
 QString difference_text(const Input& input, bool percent, const Formatter& formatter)
 {
-    const QString text = input_text(input, percent, formatter);
+    QString text = input_text(input, percent, formatter);
     if (!(input.value > 0.0) || !reads_as_nothing(text)) {
         return text;
     }
@@ -86,7 +86,7 @@ QString difference_text(const Input& input, bool percent, const Formatter& forma
     for (const double mantissa : {1e-6, 1e-5, 1e-4, 1e-3, 1e-2, 1e-1}) {
         for (const double factor : {1.0, 2.0, 5.0}) {
             step.value = mantissa * factor;
-            const QString least = input_text(step, percent, formatter);
+            QString least = input_text(step, percent, formatter);
             if (step.value > input.value && !reads_as_nothing(least)) {
                 return say("less than %1").arg(least);
             }

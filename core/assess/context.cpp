@@ -11,9 +11,9 @@ std::string Housed::pointer(std::string_view rest) const
     return "/enclosures/" + std::to_string(index) + std::string(rest);
 }
 
-Place Housed::at(std::string where) const
+Place Housed::at(std::string_view where) const
 {
-    return {where.empty() ? enclosure.id : std::move(where), enclosure.id};
+    return {where.empty() ? enclosure.id : std::string(where), enclosure.id};
 }
 
 std::optional<Range> given_or(Notes& notes, std::optional<double> given, std::string pointer, std::string unit,

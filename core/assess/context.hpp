@@ -24,7 +24,7 @@ struct Housed {
     const plan::Enclosure& enclosure;
     std::size_t index = 0;
     std::string pointer(std::string_view rest) const; // "/enclosures/<index><rest>"
-    Place at(std::string where = {}) const;           // empty: the enclosure itself
+    Place at(std::string_view where = {}) const;      // empty: the enclosure itself
 };
 
 // The given value as an exact range; else the catalog's bracket, written down as assumed. nullopt where the catalog

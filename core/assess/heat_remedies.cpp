@@ -20,14 +20,13 @@ std::optional<Miss> miss_of(const Finding& finding, const std::vector<SolvedCase
     if (finding.code == "heat.basking") {
         miss.zone = Zone::basking;
         miss.measure = climate::Measure::surface;
-    } else if (finding.code == "heat.cool-side" || finding.code == "heat.heat-wave") {
+    } else if (finding.code == "heat.cool-side" || finding.code == "heat.heat-wave" ||
+               finding.code == "danger.no-escape-from-heat") {
         miss.zone = Zone::cool;
     } else if (finding.code == "heat.night") {
         miss.zone = finding.direction == Direction::above ? Zone::warm : Zone::cool;
     } else if (finding.code == "danger.lamp-dried-surface" || finding.code == "danger.touch-burn") {
         miss.touch = true;
-    } else if (finding.code == "danger.no-escape-from-heat") {
-        miss.zone = Zone::cool;
     } else if (finding.code != "heat.warm-side" && finding.code != "danger.no-escape-from-cold") {
         return std::nullopt;
     }

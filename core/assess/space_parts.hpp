@@ -40,7 +40,7 @@ const RuleResult* governing_rule(const std::vector<RuleResult>& rules, const std
 bool applies_here(const RuleResult& rule, const std::string& jurisdiction);
 
 void report_rule(Notes& notes, const Context& context, const Housed& housed, const FloorPlan& floor,
-                 const catalog::Species& species, const RuleResult& rule);
+                 const catalog::Species& species, const RuleResult& result);
 
 void judge_furnishing(const Context& context, const Housed& housed, Notes& notes, const FloorPlan& floor);
 

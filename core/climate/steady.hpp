@@ -108,12 +108,12 @@ struct Workspace {
 
 // Solves one case. Reports non-convergence in the result; returns nullopt only where `stop` was requested or the box
 // is not physical (a side, depth or thickness that is not positive and finite).
-std::optional<CaseResult> solve_steady(const Box& box, const Case& room, Workspace& workspace,
+std::optional<CaseResult> solve_steady(const Box& given, const Case& room, Workspace& workspace,
                                        std::stop_token stop = {}, const Resolution& resolution = {});
 
 // For searches, at a fraction of the cost: every range holds only its likely value, within 0.01 K of what solve_steady
 // says, and there are no fields for drawings.
-std::optional<CaseResult> solve_likely(const Box& box, const Case& room, Workspace& workspace,
+std::optional<CaseResult> solve_likely(const Box& given, const Case& room, Workspace& workspace,
                                        std::stop_token stop = {}, const Resolution& resolution = {});
 
 // Share of the floor whose reading lies between the bounds (an absent one does not bind); low and high are the least

@@ -133,6 +133,7 @@ public:
     void choices(Key key, std::vector<E>& values, std::span<const std::string_view> names, std::size_t min_items = 0)
     {
         std::vector<std::size_t> indices;
+        indices.reserve(values.size());
         for (const E value : values) {
             indices.push_back(static_cast<std::size_t>(value));
         }
