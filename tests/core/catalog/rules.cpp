@@ -6,6 +6,18 @@
 using namespace loam;
 using namespace loam::catalog;
 
+namespace {
+
+std::string one_rule(const std::string& formula)
+{
+    return R"({"format": "loamstead-rules", "version": 1, "rules": [{"id": "r", "title": "t", "kind": "welfare",
+               "jurisdiction": "none", "measure": "total", "source": {"citation": "c", "confidence": "memory"},
+               "formula": )" +
+           formula + "}]}";
+}
+
+} // namespace
+
 TEST_CASE("rules of all four weights are shipped, and statutory ones say where they hold")
 {
     std::set<RuleKind> kinds;
@@ -92,16 +104,30 @@ TEST_CASE("the German box for land tortoises is eight by four shell lengths for 
     CHECK(rule->source.confidence != Confidence::confirmed);
 }
 
+// A Rule that nobody filled in holds a multiple; a file that gives classes alone must not be read as giving both.
+TEST_CASE("a rule by size classes alone is read as those classes, and one by a multiple alone as that multiple")
+{
+    const auto formula_of = [](const std::string& formula) {
+        Catalog catalog;
+        INFO(shipped::listed(add_layer(catalog, {{"f", one_rule(formula)}})));
+        REQUIRE(catalog.find_rule("r") != nullptr);
+        return catalog.find_rule("r")->formula;
+    };
+    REQUIRE(std::holds_alternative<space::SizeMultiple>(Rule{}.formula));
+    const auto sizes = formula_of(R"({"classes": {"covers": 2, "classes": [
+        {"up_to_m": 0.5, "area_m2": 0.25, "each_further_m2": 0.1}, {"area_m2": 1, "each_further_m2": 0.2}]}})");
+    const space::SizeClasses two{
+        .covers = 2, .classes = {{0.5, 0.25, 0.1, {}, {}, {}}, {{}, 1.0, 0.2, {}, {}, {}}}, .further = {}};
+    CHECK(sizes == space::AreaFormula{two});
+    const auto multiple = formula_of(R"({"multiple": {"length_factor": 5, "width_factor": 3, "covers": 1}})");
+    CHECK(multiple == space::AreaFormula{space::SizeMultiple{5.0, 3.0, {}, {}, 1, {}}});
+}
+
 TEST_CASE("a rule needs exactly one formula, in ascending classes")
 {
     const auto problems_of = [](const std::string& formula) {
         Catalog catalog;
-        const std::string text =
-            R"({"format": "loamstead-rules", "version": 1, "rules": [{"id": "r", "title": "t", "kind": "welfare",
-                "jurisdiction": "none", "measure": "total", "source": {"citation": "c", "confidence": "memory"},
-                "formula": )" +
-            formula + "}]}";
-        return shipped::listed(add_layer(catalog, {{"f", text}}));
+        return shipped::listed(add_layer(catalog, {{"f", one_rule(formula)}}));
     };
     const std::string multiple = R"("multiple": {"length_factor": 1, "width_factor": 0.5, "covers": 1})";
     const std::string open = R"({"area_m2": 1, "each_further_m2": 0})";
