@@ -136,7 +136,8 @@ TEST_CASE("a box is as bad as the sun, the stand and the strip that it hangs on"
 
 TEST_CASE("the share of the floor within the band is a share, and known where a target is")
 {
-    for (const assess::HeatCase& one : whole(example("first-setup")).enclosures[0].heat) {
+    const assess::Assessment assessed = whole(example("first-setup"));
+    for (const assess::HeatCase& one : assessed.enclosures[0].heat) {
         INFO(one.id);
         REQUIRE(one.floor_share_in_band);
         CHECK(one.floor_share_in_band->low >= 0.0);
