@@ -20,9 +20,9 @@ void tell_guidance_problems(const QStringList& problems, QWidget* parent)
         return;
     }
     QMessageBox box(QMessageBox::Warning, QObject::tr("Some of your guidance files were left out"),
-                    QObject::tr("%n problem(s) were found in your own guidance files. The files named are not used; "
-                                "everything else is.",
-                                nullptr, static_cast<int>(problems.size())),
+                    QObject::tr("Your own guidance files have problems (%1). The files named under “Details” are not "
+                                "used; everything else is.")
+                        .arg(problems.size()),
                     QMessageBox::Ok, parent);
     box.setDetailedText(problems.join(QLatin1Char('\n')));
     box.exec();

@@ -27,6 +27,12 @@ struct Caution {
     QString text;
 };
 
+// Cautions under one heading, all on one page.
+struct Together {
+    QString heading;
+    std::vector<Caution> cautions;
+};
+
 // Something to write in by hand: the label, then a ruled line.
 struct Blank {
     QString label;
@@ -50,7 +56,7 @@ struct Table {
     std::vector<Row> rows;
 };
 
-using Block = std::variant<Title, Heading, Paragraph, Caution, Blank, Table>;
+using Block = std::variant<Title, Heading, Paragraph, Caution, Together, Blank, Table>;
 
 struct Content {
     std::vector<Block> blocks;

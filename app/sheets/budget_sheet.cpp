@@ -12,11 +12,11 @@ namespace {
 
 std::vector<Column> money_columns(const QString& head)
 {
-    return {{head, 3.4, false},
+    return {{head, 3.6, false},
             {QObject::tr("Low"), 1.1, true},
             {QObject::tr("Typical"), 1.1, true},
             {QObject::tr("High"), 1.1, true},
-            {QObject::tr("My own figure"), 1.5, true}};
+            {QObject::tr("My figure"), 1.4, true}};
 }
 
 Row money_row(const QString& name, const MoneyRange& amount, const words::Formatter& formatter, bool total = false)
@@ -65,6 +65,8 @@ void add_running(Content& content, const Request& request)
     table.rows.push_back(
         money_row(QObject::tr("In a year, all together"), costs.running_per_year, request.formatter, true));
     content.blocks.push_back(Heading{QObject::tr("Running cost")});
+    content.blocks.push_back(
+        Paragraph{QObject::tr("What wears out counts with its price spread evenly over its life.")});
     content.blocks.push_back(std::move(table));
     if (!costs.electricity_per_year) {
         content.blocks.push_back(Blank{QObject::tr("Electricity is not in it: price of a kWh")});
@@ -100,10 +102,10 @@ void add_horizon(Content& content, const Request& request)
         return;
     }
     Table table{{{QObject::tr("Year"), 1.0, false},
-                 {QObject::tr("Spent in it"), 1.5, true},
-                 {QObject::tr("Spent so far, low"), 1.5, true},
-                 {QObject::tr("Spent so far, typical"), 1.5, true},
-                 {QObject::tr("Spent so far, high"), 1.5, true}},
+                 {QObject::tr("Spent in it"), 1.4, true},
+                 {QObject::tr("So far, low"), 1.5, true},
+                 {QObject::tr("So far, typical"), 1.5, true},
+                 {QObject::tr("So far, high"), 1.5, true}},
                 {}};
     for (const assess::HorizonYear& year : costs.horizon) {
         const QString name = year.year == 0 ? QObject::tr("start") : request.formatter.count(year.year);
@@ -139,7 +141,7 @@ Content budget_content(const Request& request, const words::Speaker& speaker)
         content.blocks.push_back(Caution{QObject::tr("The prices are invented for illustration. Write in your own.")});
     }
     content.blocks.push_back(Paragraph{
-        QObject::tr("All amounts in %1, prices of %2.").arg(currency, QString::fromStdString(costs.price_date))});
+        QObject::tr("All amounts in %1, prices of %2.").arg(currency, request.formatter.iso_date(costs.price_date))});
     add_startup(content, request);
     add_running(content, request);
     add_replacements(content, request);

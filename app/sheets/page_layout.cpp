@@ -10,13 +10,13 @@ namespace loam::sheets {
 namespace {
 
 constexpr double gap_pt = 5.0;
-constexpr double cell_gap_pt = 6.0;
+constexpr double cell_gap_pt = 10.0;
 constexpr double row_pad_pt = 3.0;
 constexpr double tick_pt = 11.0;
 constexpr double tick_space_pt = tick_pt + 8.0;
 constexpr double footer_pt = 36.0;     // two lines of small print
 constexpr double group_space_pt = 7.0; // over a group's heading
-constexpr double blank_line_pt = 150.0;
+constexpr double blank_line_pt = 130.0;
 constexpr int wrap = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
 
 bool has_ticks(const Table& table)
@@ -120,9 +120,7 @@ std::vector<PageLayout::Piece> PageLayout::pieces_of(const Block& block) const
                  .texts = {title->text, title->below}}};
     }
     if (const auto* heading = std::get_if<Heading>(&block)) {
-        return {{.kind = Piece::Kind::heading,
-                 .height = text_height(fonts_.heading, width, heading->text) + 2.5 * gap_pt,
-                 .texts = {heading->text}}};
+        return {heading_piece(heading->text)};
     }
     if (const auto* paragraph = std::get_if<Paragraph>(&block)) {
         return {{.kind = Piece::Kind::paragraph,
@@ -130,32 +128,74 @@ std::vector<PageLayout::Piece> PageLayout::pieces_of(const Block& block) const
                  .texts = {paragraph->text}}};
     }
     if (const auto* caution = std::get_if<Caution>(&block)) {
-        return {{.kind = Piece::Kind::caution,
-                 .height = text_height(fonts_.body, width - 4 * gap_pt, caution->text) + 2 * gap_pt,
-                 .texts = {caution->text}}};
+        return {caution_piece(caution->text)};
+    }
+    if (const auto* together = std::get_if<Together>(&block)) {
+        return pieces_of(*together);
     }
     if (const auto* blank = std::get_if<Blank>(&block)) {
         return {{.kind = Piece::Kind::blank,
                  .height = text_height(fonts_.body, width - blank_line_pt, blank->label) + 1.6 * gap_pt,
                  .texts = {blank->label}}};
     }
-    const Table& table = std::get<Table>(block);
+    return pieces_of(std::get<Table>(block));
+}
+
+PageLayout::Piece PageLayout::heading_piece(const QString& text) const
+{
+    return {.kind = Piece::Kind::heading,
+            .height = text_height(fonts_.heading, page_.width(), text) + 2.5 * gap_pt,
+            .company = lines(6), // a table's group and head may stand under it
+            .texts = {text}};
+}
+
+PageLayout::Piece PageLayout::caution_piece(const QString& text) const
+{
+    return {.kind = Piece::Kind::caution,
+            .height = text_height(fonts_.body, page_.width() - 4 * gap_pt, text) + 1.1 * gap_pt,
+            .texts = {text}};
+}
+
+std::vector<PageLayout::Piece> PageLayout::pieces_of(const Together& together) const
+{
+    std::vector<Piece> pieces{heading_piece(together.heading)};
+    double company = 0.0;
+    for (const Caution& caution : together.cautions) {
+        pieces.push_back(caution_piece(caution.text));
+        company += pieces.back().height;
+    }
+    pieces.front().company = company;
+    return pieces;
+}
+
+std::vector<PageLayout::Piece> PageLayout::pieces_of(const Table& table) const
+{
     std::vector<Piece> pieces{head_piece(table)};
+    pieces.front().company = lines(3);
     for (const Row& row : table.rows) {
         pieces.push_back(row_piece(table, row));
+        pieces.back().company = row.group ? lines(3) : 0.0;
     }
+    // The last rows go over to the next page together, so that none stands there alone.
+    double company = 0.0;
+    for (std::size_t i = 0; i < 2 && pieces.size() > 3; ++i) {
+        company += pieces[pieces.size() - 1 - i].height;
+        Piece& above = pieces[pieces.size() - 2 - i];
+        above.company = std::max(above.company, company);
+    }
+    pieces.back().below = gap_pt;
     return pieces;
+}
+
+double PageLayout::lines(int count) const
+{
+    return count * (QFontMetricsF(fonts_.body).height() + row_pad_pt);
 }
 
 void PageLayout::place(std::vector<Piece> pieces)
 {
     for (Piece& piece : pieces) {
-        // A heading, a table's head or a group's heading stays with at least the next two lines.
-        const bool leads = piece.kind == Piece::Kind::heading || piece.kind == Piece::Kind::head ||
-                           (piece.row != nullptr && piece.row->group);
-        const double lines = piece.kind == Piece::Kind::heading ? 6.0 : 3.0; // a table's head stands under a heading
-        const double company = leads ? lines * (QFontMetricsF(fonts_.body).height() + row_pad_pt) : 0.0;
-        if (y_ + piece.height + company > page_.bottom() && !pages_.back().empty()) {
+        if (y_ + piece.height + piece.company > page_.bottom() && !pages_.back().empty()) {
             pages_.emplace_back();
             y_ = page_.top();
             if (piece.kind == Piece::Kind::row) { // the table goes on: its head stands again
@@ -166,7 +206,7 @@ void PageLayout::place(std::vector<Piece> pieces)
             }
         }
         piece.top = y_;
-        y_ += piece.height;
+        y_ += piece.height + piece.below;
         pages_.back().push_back(std::move(piece));
     }
 }
@@ -220,7 +260,7 @@ void PageLayout::paint_piece(QPainter& painter, const Piece& piece) const
         return;
     case Piece::Kind::caution:
         painter.setFont(fonts_.body);
-        painter.fillRect(QRectF(box.left(), box.top() + 1, 3.5, box.height() - gap_pt), Qt::black);
+        painter.fillRect(QRectF(box.left(), box.top() + 1, 3.5, box.height() - 0.7 * gap_pt), Qt::black);
         painter.drawText(box.adjusted(2.5 * gap_pt, 0, -gap_pt, 0), wrap, piece.texts[0]);
         return;
     case Piece::Kind::blank: {

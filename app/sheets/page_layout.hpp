@@ -30,6 +30,8 @@ private:
         enum class Kind { title, heading, paragraph, caution, blank, head, row };
         Kind kind = Kind::paragraph;
         double height = 0.0;
+        double company = 0.0; // height of what follows and has to stand on the same page
+        double below = 0.0;   // space after it
         QStringList texts;
         const Table* table = nullptr;
         const Row* row = nullptr;
@@ -37,8 +39,13 @@ private:
     };
 
     std::vector<Piece> pieces_of(const Block& block) const;
+    std::vector<Piece> pieces_of(const Together& together) const;
+    std::vector<Piece> pieces_of(const Table& table) const;
+    Piece heading_piece(const QString& text) const;
+    Piece caution_piece(const QString& text) const;
     Piece row_piece(const Table& table, const Row& row) const;
     Piece head_piece(const Table& table) const;
+    double lines(int count) const; // height of so many lines of a table
     void place(std::vector<Piece> pieces);
     double text_height(const QFont& font, double width, const QString& text) const;
     void paint_piece(QPainter& painter, const Piece& piece) const;

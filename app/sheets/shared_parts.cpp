@@ -1,5 +1,6 @@
 #include <QCoreApplication>
 #include <QObject>
+#include <utility>
 
 #include "app/sheets/contents.hpp"
 
@@ -12,7 +13,7 @@ QString footer_of(const Request& request)
                        .arg(QCoreApplication::applicationVersion(), QString::fromStdString(request.plan.title),
                             request.formatter.date(request.assessment.date));
     if (!costs.price_date.empty()) {
-        text += QStringLiteral(" · ") + QObject::tr("prices of %1").arg(QString::fromStdString(costs.price_date));
+        text += QStringLiteral(" · ") + QObject::tr("prices of %1").arg(request.formatter.iso_date(costs.price_date));
     }
     return text;
 }
@@ -24,7 +25,7 @@ QString subtitle_of(const Request& request)
         names << QString::fromStdString(enclosure.name);
     }
     return QString::fromStdString(request.plan.title) + QStringLiteral("\n") +
-           QObject::tr("For: %1").arg(names.join(QStringLiteral(", ")));
+           QObject::tr("For: %1").arg(names.join(QStringLiteral(" · ")));
 }
 
 void add_dangers(Content& content, const Request& request, const words::Speaker& speaker)
@@ -50,8 +51,10 @@ void add_unknowns(Content& content, Sheet here, const Request& request, const wo
         return;
     }
     if (request.sheets.front() != here) {
-        content.blocks.push_back(Paragraph{QObject::tr("Not stated yet: %n input(s), listed on the first sheet.",
-                                                       nullptr, static_cast<int>(request.assessment.assumed.size()))});
+        const std::size_t count = request.assessment.assumed.size();
+        content.blocks.push_back(
+            Paragraph{count == 1 ? QObject::tr("Not stated yet: one input, listed on the first sheet.")
+                                 : QObject::tr("Not stated yet: %1 inputs, listed on the first sheet.").arg(count)});
         return;
     }
     content.blocks.push_back(Heading{QObject::tr("Not stated yet: please fill in")});
@@ -62,7 +65,7 @@ void add_unknowns(Content& content, Sheet here, const Request& request, const wo
 
 void add_cautions(Content& content)
 {
-    content.blocks.push_back(Heading{QObject::tr("Cautions")});
+    Together together{QObject::tr("Cautions"), {}};
     const QStringList cautions{
         QObject::tr(
             "Predictions: run the finished enclosure empty for at least a week and read several thermometers before "
@@ -78,8 +81,9 @@ void add_cautions(Content& content)
             "and amphibians can carry Salmonella."),
         QObject::tr("Law: keeping or passing on a species may need papers. Ask your local authority.")};
     for (const QString& caution : cautions) {
-        content.blocks.push_back(Caution{caution});
+        together.cautions.push_back({caution});
     }
+    content.blocks.push_back(std::move(together));
 }
 
 } // namespace loam::sheets

@@ -9,6 +9,7 @@
 
 #include "app/sheets/contents.hpp"
 #include "app/sheets/page_layout.hpp"
+#include "app/sheets/typography.hpp"
 
 namespace loam::sheets {
 
@@ -23,7 +24,9 @@ QPageSize page_size(Paper paper)
 
 Content content_of(Sheet sheet, const Request& request, const words::Speaker& speaker)
 {
-    return sheet == Sheet::shopping ? shopping_content(request, speaker) : budget_content(request, speaker);
+    Content content = sheet == Sheet::shopping ? shopping_content(request, speaker) : budget_content(request, speaker);
+    keep_figures_whole(content);
+    return content;
 }
 
 } // namespace

@@ -17,7 +17,7 @@ QString for_whom(const assess::ShoppingLine& line, const Request& request, const
     for (const std::string& id : line.enclosures) {
         names << speaker.name_of(id);
     }
-    return names.join(QStringLiteral("; "));
+    return names.join(QStringLiteral(" · "));
 }
 
 // A pack of a single piece says nothing that the item does not.
@@ -52,14 +52,14 @@ Table order_table(const Request& request, const words::Speaker& speaker)
 {
     const bool name_boxes = request.plan.enclosures.size() > 1;
     Table table;
-    table.columns = {{QObject::tr("Item"), name_boxes ? 3.4 : 4.4, false},
+    table.columns = {{QObject::tr("Item"), name_boxes ? 3.9 : 5.0, false},
                      {QObject::tr("Packs"), 0.8, true},
-                     {QObject::tr("Each"), 1.1, true},
-                     {QObject::tr("Total"), 1.1, true}};
+                     {QObject::tr("Each"), 1.0, true},
+                     {QObject::tr("Total"), 1.0, true}};
     if (name_boxes) {
         table.columns.push_back({QObject::tr("For"), 1.7, false});
     }
-    table.columns.push_back({QObject::tr("Paid"), 1.0, true});
+    table.columns.push_back({QObject::tr("Paid"), 0.9, true});
     std::map<catalog::Category, std::vector<Row>> groups;
     for (const assess::ShoppingLine& line : request.assessment.shopping) {
         groups[line.category].push_back(row_of(line, request, speaker, name_boxes));
@@ -86,7 +86,7 @@ Content shopping_content(const Request& request, const words::Speaker& speaker)
         content.blocks.push_back(Caution{QObject::tr("The prices are invented for illustration. Write in your own.")});
     }
     content.blocks.push_back(Paragraph{QObject::tr("Prices in %1, typical, as of %2.")
-                                           .arg(currency, QString::fromStdString(assessment.costs.price_date))});
+                                           .arg(currency, formatter.iso_date(assessment.costs.price_date))});
     content.blocks.push_back(order_table(request, speaker));
     const MoneyRange& startup = assessment.costs.startup;
     content.blocks.push_back(Heading{QObject::tr("All together")});

@@ -100,9 +100,18 @@ QString source(const Source& source)
     if (citation.isEmpty()) {
         return {};
     }
-    if (source.confidence == Confidence::practice &&
-        citation.startsWith(QStringLiteral("common practice"), Qt::CaseInsensitive)) {
-        return citation; // says it already
+    // The data is plain ASCII; a reader is shown the sign.
+    citation.replace(QStringLiteral("degC"), QStringLiteral("°C"))
+        .replace(QStringLiteral("degF"), QStringLiteral("°F"));
+    const bool says_it_already = (source.confidence == Confidence::practice &&
+                                  citation.startsWith(QStringLiteral("common practice"), Qt::CaseInsensitive)) ||
+                                 (source.confidence == Confidence::memory &&
+                                  citation.startsWith(QStringLiteral("from memory"), Qt::CaseInsensitive));
+    if (says_it_already) {
+        return citation;
+    }
+    if (citation.endsWith(QLatin1Char('.'))) {
+        citation.chop(1); // the bracket ends the sentence
     }
     return say("%1 (%2)").arg(citation, confidence(source.confidence));
 }

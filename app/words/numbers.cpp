@@ -1,5 +1,6 @@
 #include "app/words/numbers.hpp"
 
+#include "app/words/inches.hpp"
 #include "core/units.hpp"
 
 #include <QCoreApplication>
@@ -52,10 +53,10 @@ bool whole_at(double shown, int decimals)
     return std::fmod(std::round(shown * scale), scale) == 0.0;
 }
 
-struct Shown {
-    DisplayUnit unit;
-    double value = 0.0;
-};
+bool in_inch_fractions(Quantity quantity, UnitSystem system)
+{
+    return quantity == Quantity::thickness && system == UnitSystem::us;
+}
 
 // "1 year", not "1 years"; the symbols of the other units never change.
 std::optional<QString> in_the_singular(const QString& number, const DisplayUnit& unit)
@@ -130,6 +131,9 @@ QString Formatter::value(double stored, Quantity quantity) const
     const Quantity fitting = fitting_quantity(quantity, stored);
     const DisplayUnit unit = display_unit(fitting, system_);
     const double shown = restored(stored, quantity, fitting) * unit.factor + unit.offset;
+    if (in_inch_fractions(fitting, system_)) {
+        return with_unit(inches_text(shown, *this), unit, locale_);
+    }
     return with_unit(number(shown, whole_at(shown, unit.decimals) ? 0 : unit.decimals), unit, locale_);
 }
 
@@ -154,6 +158,14 @@ QString Formatter::span(const Range& range, Quantity quantity) const
     const DisplayUnit unit = display_unit(fitting, system_);
     const double low = restored(range.low, quantity, fitting) * unit.factor + unit.offset;
     const double high = restored(range.high, quantity, fitting) * unit.factor + unit.offset;
+    if (in_inch_fractions(fitting, system_)) {
+        const bool fractions = inch_fraction(low) && inch_fraction(high);
+        const auto text = [&](double inches) {
+            return fractions ? inches_text(inches, *this) : decimal_inches(inches, *this);
+        };
+        const QString ends = low == high ? inches_text(low, *this) : joined(text(low), text(high), low < 0.0);
+        return with_unit(ends, unit, locale_);
+    }
     const int decimals = whole_at(low, unit.decimals) && whole_at(high, unit.decimals) ? 0 : unit.decimals;
     const QString low_text = number(low, decimals);
     const QString high_text = number(high, decimals);
@@ -173,7 +185,8 @@ QString Formatter::range(const Range& range, Quantity quantity) const
         return ends;
     }
     const int decimals = whole_at(likely, unit.decimals) ? 0 : unit.decimals;
-    return say("%1 (likely %2)").arg(ends, number(likely, decimals));
+    const QString middle = in_inch_fractions(fitting, system_) ? inches_text(likely, *this) : number(likely, decimals);
+    return say("%1 (likely %2)").arg(ends, middle);
 }
 
 QString Formatter::range(const std::optional<Range>& range, Quantity quantity) const
@@ -255,6 +268,11 @@ QString Formatter::money(const MoneyRange& range) const
 QString Formatter::date(const QDate& date) const
 {
     return date.isValid() ? locale_.toString(date, QStringLiteral("d MMM yyyy")) : not_known();
+}
+
+QString Formatter::iso_date(const std::string& date) const
+{
+    return this->date(QDate::fromString(QString::fromStdString(date), Qt::ISODate));
 }
 
 QString Formatter::date(std::chrono::year_month_day date) const

@@ -7,6 +7,7 @@
 #include <QString>
 #include <chrono>
 #include <optional>
+#include <string>
 #include <string_view>
 
 #include "app/words/quantity.hpp"
@@ -49,6 +50,7 @@ public:
     QString count(std::int64_t value) const;
     QString date(std::chrono::year_month_day date) const;
     QString date(const QDate& date) const;
+    QString iso_date(const std::string& date) const; // "2026-11-01" as the others are shown
 
     // What the user typed, as a stored value: "35.4", "35,4 in", "90 cm", "3 ft 6 in", "85 °F". A unit that is
     // written counts, whatever the system; without one, the shown unit does. nullopt where it is not a number.

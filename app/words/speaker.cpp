@@ -1,7 +1,6 @@
 #include "app/words/speaker.hpp"
 
 #include <QCoreApplication>
-#include <QDate>
 
 #include <algorithm>
 #include <array>
@@ -147,7 +146,7 @@ QString Speaker::label(const Label& label) const
         return species_note(label.text);
     }
     if (label.name == "date") {
-        return formatter_.date(QDate::fromString(QString::fromStdString(label.text), Qt::ISODate));
+        return formatter_.iso_date(label.text);
     }
     if (label.name == "needs") {
         QStringList names;
@@ -237,20 +236,28 @@ QString Speaker::inputs(const Because& because) const
     return parts.join(QStringLiteral(" · "));
 }
 
-QString Speaker::because(const Because& because) const
+QString Speaker::method(const Because& because) const
 {
     QStringList lines;
     if (const Sentence* row = find_sentence(rule_sentences(), because.rule)) {
         lines << translated(row->text);
     }
-    const QString figures = inputs(because);
-    if (!figures.isEmpty()) {
-        lines << say("Figures: %1").arg(figures);
-    }
     for (const Label& each : because.labels) {
         if (each.name == "limited_by" && !each.text.empty()) {
             lines << say("The range is mostly due to this: %1.").arg(label(each));
         }
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
+QString Speaker::because(const Because& because) const
+{
+    QStringList lines;
+    if (const QString how = method(because); !how.isEmpty()) {
+        lines << how;
+    }
+    if (const QString figures = inputs(because); !figures.isEmpty()) {
+        lines << say("Figures: %1").arg(figures);
     }
     const QString citation = source(because.source);
     if (!citation.isEmpty()) {
@@ -275,6 +282,11 @@ QString Speaker::assumed(const assess::Assumed& assumed) const
     }
     if (assumed.where.ends_with("/walkable") || assumed.where.ends_with("/guarded")) {
         return say("%1: counted both ways, yes and no").arg(where);
+    }
+    if (assumed.unit.ends_with("/d")) {
+        if (const auto daily = quantity_of(std::string_view(assumed.unit).substr(0, assumed.unit.size() - 2))) {
+            return say("%1: taken as %2 a day").arg(where, formatter_.span(*assumed.bracket, *daily));
+        }
     }
     const bool share = assumed.where.ends_with("level") || assumed.where.ends_with("humidity") ||
                        assumed.where.ends_with("fraction") || assumed.where.ends_with("rate") ||

@@ -25,7 +25,8 @@ public:
 
     QString finding(const Finding& finding) const;         // what is the matter, where and by how much
     QString remedy(const Finding& finding) const;          // what to do; empty where there is nothing to do
-    QString because(const Because& because) const;         // how it was computed, with the figures that went in
+    QString method(const Because& because) const;          // how it was computed, and what its range comes from
+    QString because(const Because& because) const;         // the same with the figures that went in and the source
     QString inputs(const Because& because) const;          // "room 18.0 °C · lamp 75 W"
     QString uncertainty(const std::string& id) const;      // what an assumption or an input of the climate is about
     QString place(const std::string& where) const;         // "flood lamp d1 in Front room box", from an id or a pointer

@@ -119,13 +119,15 @@ void CostsView::show_costs(const assess::Assessment& assessment, const words::Sp
     }
     table_->expandAll();
     chart_->show_horizon(costs, speaker.formatter());
-    QString note = tr("Prices of %1").arg(QString::fromStdString(costs.price_date));
+    QString note = tr("Prices of %1").arg(speaker.formatter().iso_date(costs.price_date));
     if (costs.price_illustrative) {
         note += tr(", invented for illustration: put in your own before you decide.");
     }
     if (!costs.unpriced.empty()) {
-        note += QLatin1Char(' ') + tr("%n need(s) have no price and are not in the totals.", nullptr,
-                                      static_cast<int>(costs.unpriced.size()));
+        note += QLatin1Char(' ') +
+                (costs.unpriced.size() == 1
+                     ? tr("One need has no price and is not in the totals.")
+                     : tr("%1 needs have no price and are not in the totals.").arg(costs.unpriced.size()));
     }
     note_->setText(note);
 }

@@ -40,7 +40,7 @@ Explanation explain(const Finding& finding, const words::Speaker& speaker)
     explanation.judgement = judgement;
     explanation.verdict_words = words::verdict(judgement, words::subject_of(finding.code));
     explanation.remedy = speaker.remedy(finding);
-    explanation.how = speaker.because(finding.because);
+    explanation.how = speaker.method(finding.because);
     explanation.inputs = speaker.inputs(finding.because);
     explanation.source = words::source(finding.because.source);
     explanation.where = QString::fromStdString(finding.where);

@@ -8,6 +8,7 @@
 #include "app/files/guidance.hpp"
 #include "app/files/plan_file.hpp"
 #include "app/sheets/sheets.hpp"
+#include "app/sheets/typography.hpp"
 #include "core/assess/assess.hpp"
 
 using namespace loam;
@@ -72,7 +73,7 @@ private slots:
         }
         QVERIFY(text.contains(words::Formatter().money_bare(assessment_.costs.startup.typical)));
         QVERIFY(text.contains(words::Formatter().money_bare(assessment_.costs.running_per_year.typical)));
-        QVERIFY(text.contains(QString::fromStdString(assessment_.costs.price_date)));
+        QVERIFY(text.contains(words::Formatter().iso_date(assessment_.costs.price_date)));
     }
 
     void pages_are_counted_and_cautions_printed()
@@ -81,6 +82,26 @@ private slots:
         QVERIFY(text.contains(QStringLiteral("Page 1 of")));
         QVERIFY(text.contains(QStringLiteral("licensed electrician")));
         QVERIFY(text.contains(QStringLiteral("Salmonella")));
+    }
+
+    void a_figure_and_its_unit_stay_on_one_line()
+    {
+        const QString whole = sheets::figures_kept_whole(QStringLiteral("pane of 0.25 m², 15–19 mm, 100 insects"));
+        QVERIFY(whole.contains(QString(QStringLiteral("0.25 m²")).replace(QLatin1Char(' '), QChar(0x00a0))));
+        QVERIFY(whole.contains(QChar(0x2060)));
+        QVERIFY(whole.contains(QStringLiteral("100 insects")));
+    }
+
+    void the_cautions_stand_on_one_page_and_no_page_is_nearly_empty()
+    {
+        for (const sheets::Paper paper : {sheets::Paper::a4, sheets::Paper::letter}) {
+            for (const QString& page : text_of(paper).split(QLatin1Char('\f'), Qt::SkipEmptyParts)) {
+                const QStringList lines = page.split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+                QVERIFY2(lines.size() >= 8, qPrintable(page));
+                const bool starts = page.contains(QStringLiteral("Predictions: run"));
+                QCOMPARE(page.contains(QStringLiteral("may need papers")), starts);
+            }
+        }
     }
 
     void paper_sizes_are_as_asked()

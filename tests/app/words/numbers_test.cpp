@@ -45,6 +45,24 @@ TEST_CASE("A figure is shown in the reader's units")
     CHECK(metric.value(5.0, Quantity::years) == "5 years");
 }
 
+// 1/32 in = 0.03125 in by arithmetic; panels named by fractions down to 32nds: common practice, no source.
+TEST_CASE("A thin length in US units is a common fraction of an inch where one says it, else decimals")
+{
+    CHECK(us.value(0.009525, Quantity::thickness) == "3/8 in");
+    CHECK(us.value(0.0096, Quantity::thickness) == "3/8 in"); // 0.378 in
+    CHECK(us.value(0.012, Quantity::thickness) == "15/32 in");
+    CHECK(us.value(0.019, Quantity::length) == "3/4 in");
+    CHECK(us.value(0.0254, Quantity::thickness) == "1 in");
+    CHECK(us.value(0.0381, Quantity::thickness) == "1 1/2 in");
+    CHECK(us.value(0.005, Quantity::thickness) == "0.20 in"); // 3/16 in would be 4.8 mm
+    CHECK(us.value(0.006, Quantity::thickness) == "0.24 in");
+    CHECK(us.value(0.001, Quantity::thickness) == "0.039 in");
+    CHECK(us.value(0.0, Quantity::thickness) == "0 in");
+    CHECK(us.span({0.015, 0.017, 0.019}, Quantity::thickness) == "19/32–3/4 in");
+    CHECK(us.span({0.005, 0.012, 0.019}, Quantity::thickness) == "0.20–0.75 in");
+    CHECK(metric.value(0.009525, Quantity::thickness) == "9.5 mm");
+}
+
 TEST_CASE("A figure is shown with the marks of the reader's locale")
 {
     CHECK(german.value(29.4, Quantity::temperature) == "29,4 °C");
@@ -108,4 +126,6 @@ TEST_CASE("A date names its month, so that day and month can't be mixed up")
     using namespace std::chrono;
     CHECK(metric.date(2026y / November / 5d) == "5 Nov 2026");
     CHECK(metric.date(year_month_day(2026y / February / 30d)) == "not known");
+    CHECK(metric.iso_date("2026-11-05") == "5 Nov 2026");
+    CHECK(metric.iso_date("autumn") == "not known");
 }

@@ -87,11 +87,23 @@ TEST_CASE("A field that was not touched gives back exactly what was stored")
 {
     for (const double stored : {0.9144, 1.0 / 3.0, 29.444444444444443, 0.123456789, 5.0}) {
         for (const Formatter& format : {metric, us, german}) {
-            for (const Quantity quantity : {Quantity::length, Quantity::temperature, Quantity::mass, Quantity::area}) {
+            for (const Quantity quantity :
+                 {Quantity::length, Quantity::thickness, Quantity::temperature, Quantity::mass, Quantity::area}) {
                 CHECK(format.parse(format.bare(stored, quantity), quantity, stored) == stored);
                 CHECK(format.parse(format.value(stored, quantity), quantity, stored) == stored);
             }
         }
+    }
+}
+
+TEST_CASE("A thickness that is shown reads back within half a hundredth of an inch")
+{
+    for (int tenths_mm = 1; tenths_mm < 400; ++tenths_mm) {
+        const double stored = tenths_mm / 10000.0;
+        INFO(us.value(stored, Quantity::thickness));
+        const auto back = us.parse(us.value(stored, Quantity::thickness), Quantity::thickness);
+        REQUIRE(back.has_value());
+        CHECK(*back == Approx(stored).margin(0.0001271));
     }
 }
 

@@ -97,6 +97,21 @@ TEST_CASE("What was taken for a stand is the thickness of its board")
     CHECK(speaker.assumed(assumed).contains("the thickness of its board: taken as 15–19 mm"));
 }
 
+TEST_CASE("An amount a day is assumed as one range")
+{
+    const Speaker speaker(Formatter(), plan_here, no_catalog);
+    const assess::Assumed assumed{"/enclosures/0/moisture/misting_l_per_day", "l/d", Range{0.0, 0.2, 0.4}, {}};
+    CHECK(speaker.assumed(assumed).endsWith("taken as 0.0–0.4 L a day"));
+}
+
+TEST_CASE("A source is told once, with the signs of the units")
+{
+    CHECK(words::source({"From memory, not checked: 22 to 25 degC.", Confidence::memory}) ==
+          "From memory, not checked: 22 to 25 °C.");
+    CHECK(words::source({"A general guide, n.d.: 32 degC.", Confidence::secondary}) ==
+          QString::fromUtf8("A general guide, n.d.: 32 °C (%1)").arg(words::confidence(Confidence::secondary)));
+}
+
 TEST_CASE("An end of a range that misses the target is not told as if all of it did")
 {
     const Speaker speaker(Formatter(), plan_here, no_catalog);
