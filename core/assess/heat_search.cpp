@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "core/independent.hpp"
+
 namespace loam::assess {
 
 namespace {
@@ -54,14 +56,11 @@ std::optional<double> sold_at_most(double power_w)
 
 void scale_power(climate::Box& box, const std::string& device, double factor)
 {
-    const auto scaled = [&](const Range& power) {
-        return Range{power.low * factor, power.likely * factor, power.high * factor};
-    };
     for (climate::Lamp& lamp : box.lamps) {
-        lamp.power_w = lamp.id == device ? scaled(lamp.power_w) : lamp.power_w;
+        lamp.power_w = lamp.id == device ? scaled(lamp.power_w, factor) : lamp.power_w;
     }
     for (climate::Mat& mat : box.mats) {
-        mat.power_w = mat.id == device ? scaled(mat.power_w) : mat.power_w;
+        mat.power_w = mat.id == device ? scaled(mat.power_w, factor) : mat.power_w;
     }
 }
 

@@ -1,6 +1,8 @@
 #include <algorithm>
 
 #include "core/assess/costs.hpp"
+#include "core/assess/upkeep.hpp"
+#include "core/independent.hpp"
 
 namespace loam::assess {
 
@@ -28,11 +30,6 @@ void add_consumption(const Context& context, std::vector<cost::Consumption>& all
                    .price_high = price->pack->high});
 }
 
-Range times(const Range& range, double factor)
-{
-    return {range.low * factor, range.likely * factor, range.high * factor};
-}
-
 void add_electricity(const Context& context, const std::vector<RunningInputs>& enclosures,
                      std::vector<cost::Consumption>& all)
 {
@@ -57,24 +54,17 @@ void add_electricity(const Context& context, const std::vector<RunningInputs>& e
 
 void add_animals(const Context& context, const Housed& housed, std::vector<cost::Consumption>& all)
 {
-    const auto calcium = spread_of(context.catalog, "care.calcium_g_per_month");
-    const auto visits = spread_of(context.catalog, "health.vet_visits_per_year");
-    for (const plan::Animal& animal : housed.enclosure.animals) {
-        const catalog::Species* species = context.catalog.find_species(animal.species);
-        if (species == nullptr) {
-            continue;
+    constexpr double months_a_year = 12.0;
+    for (const Upkeep& one : upkeep_of(context, housed.enclosure)) {
+        if (one.food_per_month) {
+            add_consumption(context, all, cost::Kind::food, one.food_item, scaled(*one.food_per_month, months_a_year));
         }
-        const auto count = static_cast<double>(animal.count);
-        if (const auto& monthly = species->diet.monthly_cost_units; monthly && monthly->max) {
-            const double min = monthly->min.value_or(*monthly->max);
-            add_consumption(context, all, cost::Kind::food, species->diet.food_item,
-                            times({min, (min + *monthly->max) / 2.0, *monthly->max}, 12.0 * count));
+        if (one.calcium_g_per_month) {
+            add_consumption(context, all, cost::Kind::food, "care.calcium",
+                            scaled(*one.calcium_g_per_month, months_a_year));
         }
-        if (calcium && species->group != catalog::Group::snake) {
-            add_consumption(context, all, cost::Kind::food, "care.calcium", times(*calcium, 12.0 * count));
-        }
-        if (visits) {
-            add_consumption(context, all, cost::Kind::health, "health.vet-visit", times(*visits, count));
+        if (one.vet_visits_per_year) {
+            add_consumption(context, all, cost::Kind::health, "health.vet-visit", *one.vet_visits_per_year);
         }
     }
 }
@@ -109,7 +99,7 @@ std::vector<cost::Consumption> consumptions(const Context& context, const std::v
     for (const RunningInputs& one : enclosures) {
         if (one.water->result.conditioner_ml_per_day) {
             add_consumption(context, all, cost::Kind::water, "water.conditioner",
-                            times(*one.water->result.conditioner_ml_per_day, 365.0));
+                            scaled(*one.water->result.conditioner_ml_per_day, 365.0));
         }
         add_animals(context, one.housed, all);
         animals = animals || animal_count(one.housed.enclosure) > 0;
