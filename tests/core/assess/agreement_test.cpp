@@ -12,7 +12,7 @@ using namespace loam::test;
 
 namespace {
 
-plan::Device lamp_of(std::string id, plan::DeviceKind kind, double power_w, plan::Control control = {})
+plan::Device lamp_of(std::string id, plan::DeviceKind kind, double power_w, const plan::Control& control = {})
 {
     plan::Device lamp;
     lamp.id = std::move(id);

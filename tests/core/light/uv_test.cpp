@@ -156,6 +156,29 @@ TEST_CASE("Along a tube the light has the shape of a diffuse line")
     }
 }
 
+// E = Phi (2a + sin 2a) / (2 pi^2 D L), a = atan(L / 2D), opposite the middle: Keitz 1971 (from memory). For Phi = 1 W
+// and L = 1 m it gives 0.26048 W/m2 at D = 0.5 m and 0.08751 at 1 m. Pieces of a tube add up, so it also says what its
+// end and a part of it give: opposite an end half of what the middle of a tube twice as long and as strong to the metre
+// gives, which is a quarter of what this one gives opposite its middle at half the distance.
+TEST_CASE("Under its end and past covers a tube gives what the published line formula says of its parts")
+{
+    UvLamp lamp = tube();
+    lamp.length_m = 1.0;
+    lamp.at = {0.6, 0.3, 1.1};
+    lamp.table = {{0.5, 0.26048}, {1.0, 0.08751}};
+    for (const double end_m : {-0.5, 0.5}) {
+        CHECK(likely(uvi_from(lamp, {}, {0.6 + end_m, 0.3, 0.1})) == Approx(0.26048 / 4.0).epsilon(2e-4));
+    }
+    // Covers right below the face hide the outer quarters: half a tube of half the power, as a whole one to scale at
+    // twice the distance, where each metre counts double.
+    lamp.above_top = true;
+    const Top top = {.kind = TopKind::mesh,
+                     .height_m = 1.1 - 1e-9,
+                     .open_fraction = exactly(1.0),
+                     .covers = {{0.0, 0.0, 0.35, 0.6}, {0.85, 0.0, 0.35, 0.6}}};
+    CHECK(likely(uvi_from(lamp, top, {0.6, 0.3, 0.6})) == Approx(2.0 * 0.08751).epsilon(2e-4));
+}
+
 TEST_CASE("Across a tube the distance is that from its axis, and the beam falls off")
 {
     UvLamp lamp = tube();
