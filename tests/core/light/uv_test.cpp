@@ -68,7 +68,8 @@ TEST_CASE("A tube's table of four points carries its changing exponent")
         return 10.0 * (2.0 * a + std::sin(2.0 * a)) / (2.0 * std::numbers::pi * std::numbers::pi * d_m * 0.55);
     };
     CHECK(keitz(0.30) == Approx(7.615).margin(6e-4));
-    for (double d_m = 0.25; d_m <= 0.5; d_m += 0.01) {
+    for (int cm = 25; cm <= 50; ++cm) {
+        const double d_m = cm / 100.0;
         CHECK(*uvi_below(tube().table, d_m) == Approx(keitz(d_m)).epsilon(0.006));
     }
 }
@@ -191,7 +192,8 @@ TEST_CASE("UV is the same on either side of a lamp and falls away from it")
 {
     for (const UvLamp& lamp : {point_lamp(), tube()}) {
         double before = 1e9;
-        for (double aside_m = 0.0; aside_m < 0.25; aside_m += 0.02) {
+        for (int cm = 0; cm < 25; cm += 2) {
+            const double aside_m = cm / 100.0;
             const double z_m = lamp.at.z_m - 0.33;
             const double right = likely(uvi_from(lamp, {}, {lamp.at.x_m + aside_m, lamp.at.y_m, z_m}));
             const double left = likely(uvi_from(lamp, {}, {lamp.at.x_m - aside_m, lamp.at.y_m, z_m}));
@@ -220,7 +222,8 @@ TEST_CASE("Several lamps add, and one that is not known leaves the sum unknown")
 TEST_CASE("The bound at most is never below what is known, and holds beyond the table")
 {
     for (const UvLamp& lamp : {point_lamp(), tube()}) {
-        for (double x_m = 0.0; x_m < 1.2; x_m += 0.05) {
+        for (int cm = 0; cm < 120; cm += 5) {
+            const double x_m = cm / 100.0;
             const Point point = {x_m, 0.3, 0.2};
             const auto known = uvi_at({lamp}, {}, point);
             const auto most = uvi_at_most({lamp}, {}, point);
