@@ -89,8 +89,9 @@ void Window::build_panels()
     down_->addWidget(drawing_);
     down_->addWidget(results_);
     down_->setChildrenCollapsible(false);
-    down_->setStretchFactor(0, 3);
-    down_->setStretchFactor(1, 2);
+    down_->setStretchFactor(0, 1);
+    down_->setStretchFactor(1, 1);
+    down_->setSizes({400, 380});
 
     auto* right = new QWidget(this);
     auto* column = new QVBoxLayout(right);
@@ -106,6 +107,7 @@ void Window::build_panels()
     across_->setChildrenCollapsible(false);
     across_->setStretchFactor(0, 0);
     across_->setStretchFactor(1, 1);
+    across_->setSizes({445, 835});
     setCentralWidget(across_);
 
     state_label_ = new QLabel(this);

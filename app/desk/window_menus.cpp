@@ -5,6 +5,7 @@
 #include <QFileInfo>
 #include <QMenuBar>
 #include <QMessageBox>
+#include <QStatusBar>
 #include <QUndoStack>
 
 #include "app/desk/about.hpp"
@@ -152,7 +153,9 @@ void Window::print_sheets(bool to_pdf)
     }
     const SheetJob job{document_->plan(), *assessment_, *catalog_, settings_.units(), settings_.paper()};
     if (to_pdf) {
-        save_sheets_as_pdf(job, settings_, this);
+        if (const QString path = save_sheets_as_pdf(job, this); !path.isEmpty()) {
+            statusBar()->showMessage(tr("The sheets were saved as “%1”.").arg(path), 10000);
+        }
     } else {
         preview_sheets(job, settings_, this);
     }

@@ -5,33 +5,12 @@
 
 #include "app/drawing/dimensions.hpp"
 #include "app/drawing/heat_layer.hpp"
+#include "app/drawing/names.hpp"
 #include "app/drawing/shapes.hpp"
-#include "app/words/verdicts.hpp"
 
 namespace loam::drawing {
 
 namespace {
-
-QString name_of_element(const plan::Enclosure& enclosure, const QString& id)
-{
-    const std::string wanted = id.toStdString();
-    for (const plan::Fitting& fitting : enclosure.fittings) {
-        if (fitting.id == wanted) {
-            return words::fitting_kind(fitting.kind);
-        }
-    }
-    for (const plan::Device& device : enclosure.equipment) {
-        if (device.id == wanted) {
-            return words::device_kind(device.kind);
-        }
-    }
-    for (const plan::Cover& cover : enclosure.shell.top.covers) {
-        if (cover.id == wanted) {
-            return QString::fromStdString(cover.material);
-        }
-    }
-    return {};
-}
 
 void paint_shape(QPainter& painter, const Shape& shape, const Picture& picture)
 {
@@ -59,29 +38,6 @@ void paint_shape(QPainter& painter, const Shape& shape, const Picture& picture)
         const QRectF box = shape.outline.boundingRect();
         painter.drawLine(box.topLeft(), box.bottomRight());
         painter.drawLine(box.topRight(), box.bottomLeft());
-    }
-}
-
-// A name inside a fitting where it fits; over a lamp in the section, moved up where another name stands already.
-void paint_name(QPainter& painter, const Shape& shape, const Picture& picture, double lamps_top,
-                std::vector<QRectF>& taken)
-{
-    const QString name = name_of_element(picture.enclosure, shape.id);
-    const QRectF box = shape.outline.boundingRect();
-    const QFontMetricsF metrics(painter.font());
-    if (shape.kind == ShapeKind::fitting && !shape.in_section && metrics.horizontalAdvance(name) < box.width() - 6.0) {
-        painter.setPen(picture.inks.ink);
-        painter.drawText(box, Qt::AlignCenter, name);
-    } else if (shape.kind == ShapeKind::lamp && shape.in_section) {
-        painter.setPen(picture.inks.ink);
-        const double width = metrics.horizontalAdvance(name) + 8.0;
-        QRectF place(box.center().x() - width / 2.0, lamps_top - metrics.height() - 1.0, width, metrics.height());
-        const auto meets = [&place](const QRectF& other) { return other.intersects(place); };
-        while (std::any_of(taken.begin(), taken.end(), meets)) {
-            place.translate(0.0, -metrics.height());
-        }
-        taken.push_back(place);
-        painter.drawText(place, Qt::AlignCenter, name);
     }
 }
 
@@ -164,17 +120,7 @@ void paint(QPainter& painter, const QRectF& area, const Picture& picture)
     for (const Shape& shape : shapes) {
         paint_shape(painter, shape, picture);
     }
-    // All names stand over the highest lamp, so that none lies on another lamp.
-    double lamps_top = frame.section.top();
-    for (const Shape& shape : shapes) {
-        if (shape.kind == ShapeKind::lamp && shape.in_section) {
-            lamps_top = std::min(lamps_top, shape.outline.boundingRect().top());
-        }
-    }
-    std::vector<QRectF> taken;
-    for (const Shape& shape : shapes) {
-        paint_name(painter, shape, picture, lamps_top, taken);
-    }
+    paint_names(painter, frame, picture, shapes);
     paint_zones(painter, frame, picture);
     paint_isoline_labels(painter, frame, picture, shapes);
     paint_figures(painter, frame, picture);

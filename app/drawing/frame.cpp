@@ -76,6 +76,8 @@ Frame stacked(const Extent& box, const QRectF& area, const Surround& room)
     frame.plan = QRectF(x, area.top() + room.above(), scale * box.length_m, scale * box.width_m);
     const double y = frame.plan.bottom() + room.below() + room.names() + scale * box.fixture_m;
     frame.section = QRectF(x, y, scale * box.length_m, scale * box.height_m);
+    frame.legend = QRectF(area.left() + room.left(), area.bottom() - room.legend(),
+                          area.width() - room.left() - 2.5 * room.right(), room.legend());
     return frame;
 }
 
@@ -96,6 +98,8 @@ Frame side_by_side(const Extent& box, const QRectF& area, const Surround& room)
     const double section_x = area.left() + area.width() / 2.0 + room.left() + slack * 0.4;
     frame.plan = QRectF(plan_x, floor_y - scale * box.width_m, scale * box.length_m, scale * box.width_m);
     frame.section = QRectF(section_x, floor_y - scale * box.height_m, scale * box.length_m, scale * box.height_m);
+    frame.legend =
+        QRectF(plan_x, floor_y + room.below(), frame.section.right() - plan_x, room.legend()); // close under both
     return frame;
 }
 
@@ -107,10 +111,7 @@ Frame lay_out(const plan::Enclosure& enclosure, const QRectF& area, const QFont&
     const Extent box = extent_of(enclosure);
     const Frame over = stacked(box, area, room);
     const Frame beside = side_by_side(box, area, room);
-    Frame frame = beside.pixels_per_m > over.pixels_per_m ? beside : over;
-    frame.legend = QRectF(area.left() + room.left(), area.bottom() - room.legend(),
-                          area.width() - room.left() - 2.5 * room.right(), room.legend());
-    return frame;
+    return beside.pixels_per_m > over.pixels_per_m ? beside : over;
 }
 
 } // namespace loam::drawing

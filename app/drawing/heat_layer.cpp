@@ -125,6 +125,17 @@ QRectF tag_of(const assess::ZoneResult& zone, const Frame& frame, const QFont& f
     return {QPointF(left, top), size};
 }
 
+std::vector<QRectF> zone_tags(const Frame& frame, const Picture& picture, const QFont& font)
+{
+    std::vector<QRectF> tags;
+    if (const assess::HeatCase* heat = case_in_view(picture)) {
+        for (const assess::ZoneResult& zone : heat->zones) {
+            tags.push_back(tag_of(zone, frame, font, picture.formatter));
+        }
+    }
+    return tags;
+}
+
 void paint_zones(QPainter& painter, const Frame& frame, const Picture& picture)
 {
     const assess::HeatCase* heat = case_in_view(picture);
@@ -157,10 +168,7 @@ void paint_isoline_labels(QPainter& painter, const Frame& frame, const Picture& 
     if (heat == nullptr) {
         return;
     }
-    std::vector<QRectF> taken;
-    for (const assess::ZoneResult& zone : heat->zones) {
-        taken.push_back(tag_of(zone, frame, painter.font(), picture.formatter));
-    }
+    std::vector<QRectF> taken = zone_tags(frame, picture, painter.font());
     for (const Shape& shape : shapes) {
         if (!shape.in_section && shape.kind != ShapeKind::cover) {
             taken.push_back(shape.outline.boundingRect());
@@ -237,7 +245,7 @@ void paint_heat_legend(QPainter& painter, const Frame& frame, const Picture& pic
     const Span span = colour_span(*heat);
     const double text = QFontMetricsF(painter.font()).height();
     const double width = std::min(220.0, frame.legend.width() * 0.4);
-    const QRectF bar(frame.legend.right() - width - 24.0, frame.legend.center().y() - text / 2.0, width, text * 0.6);
+    const QRectF bar(frame.legend.right() - width - 30.0, frame.legend.center().y() - text / 2.0, width, text * 0.6);
     for (int pixel = 0; pixel < static_cast<int>(width); ++pixel) {
         painter.fillRect(QRectF(bar.left() + pixel, bar.top(), 1.5, bar.height()), colour_at(pixel / width));
     }

@@ -19,6 +19,8 @@ void paint_floor_heat(QPainter& painter, const Frame& frame, const Picture& pict
 // After everything else, each where it covers no zone tag and no fitting; a line without such a place goes unlabelled.
 void paint_isoline_labels(QPainter& painter, const Frame& frame, const Picture& picture,
                           const std::vector<Shape>& shapes);
+// Where the zones' tags stand: nothing else is written there.
+std::vector<QRectF> zone_tags(const Frame& frame, const Picture& picture, const QFont& font);
 void paint_zones(QPainter& painter, const Frame& frame, const Picture& picture);
 void paint_section_heat(QPainter& painter, const Frame& frame, const Picture& picture);
 void paint_heat_legend(QPainter& painter, const Frame& frame, const Picture& picture);

@@ -2,6 +2,7 @@
 #include <map>
 
 #include "app/sheets/contents.hpp"
+#include "app/words/capitals.hpp"
 #include "app/words/verdicts.hpp"
 
 namespace loam::sheets {
@@ -29,7 +30,8 @@ bool worth_naming(const std::string& pack)
 Row row_of(const assess::ShoppingLine& line, const Request& request, const words::Speaker& speaker, bool name_boxes)
 {
     const words::Formatter& formatter = request.formatter;
-    QString item = line.item_name.empty() ? speaker.need(line.need) : QString::fromStdString(line.item_name);
+    QString item =
+        words::capitalised(line.item_name.empty() ? speaker.need(line.need) : QString::fromStdString(line.item_name));
     if (worth_naming(line.pack)) {
         item += QStringLiteral(" – ") + QString::fromStdString(line.pack);
     }

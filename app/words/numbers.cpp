@@ -82,7 +82,7 @@ QString with_unit(const QString& number, const DisplayUnit& unit, const QLocale&
         return *singular;
     }
     if (unit.symbol == QStringLiteral("%")) {
-        const bool tight = locale.language() == QLocale::English;
+        const bool tight = locale.language() == QLocale::English || locale.language() == QLocale::C;
         return number + (tight ? QString() : QStringLiteral(" ")) + locale.percent();
     }
     return number + (unit.spaced ? QStringLiteral(" ") : QString()) + unit.symbol;

@@ -38,11 +38,11 @@ BedPage::BedPage(FormState& state, QWidget* parent) : Page(state, "bedPage", par
                text_choice(member_of(chosen, &plan::SubstrateLayer::material), [](const FormState& form) {
                    return material_options(form, catalog::MaterialUse::substrate);
                }));
-    set.quantity(tr("Settled depth, left"), "depth_m", Quantity::length, {0.001, 1.0},
+    set.quantity(tr("Settled depth"), "depth_m", Quantity::length, {0.001, 1.0},
                  slot_of(chosen, &plan::SubstrateLayer::depth_m));
-    set.quantity(tr("Depth at the right, if sloped"), "depth_at_right_m", Quantity::length, {0.0, 1.0},
+    set.quantity(tr("At the right, if sloped"), "depth_at_right_m", Quantity::length, {0.0, 1.0},
                  slot_of(chosen, &plan::SubstrateLayer::depth_at_right_m));
-    set.quantity(tr("Water share by volume"), "water_fraction", Quantity::fraction, {0.0, 1.0},
+    set.quantity(tr("Water by volume"), "water_fraction", Quantity::fraction, {0.0, 1.0},
                  slot_of(chosen, &plan::SubstrateLayer::water_fraction));
 }
 

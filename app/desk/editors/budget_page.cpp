@@ -1,5 +1,6 @@
 #include "app/desk/editors/budget_page.hpp"
 
+#include <QLocale>
 #include <algorithm>
 #include <set>
 
@@ -8,6 +9,19 @@ namespace loam::desk {
 using words::Quantity;
 
 namespace {
+
+// The land whose rules a code names; codes of ours that are no land's have words of their own.
+QString land(const QString& code)
+{
+    if (code == QStringLiteral("AU-NSW")) {
+        return QObject::tr("New South Wales");
+    }
+    if (code == QStringLiteral("EU-LAB")) {
+        return QObject::tr("EU, laboratories");
+    }
+    const QLocale::Territory territory = QLocale::codeToTerritory(code);
+    return territory == QLocale::AnyTerritory ? QObject::tr("other") : QLocale::territoryToString(territory);
+}
 
 std::vector<Option> jurisdictions(const FormState& state)
 {
@@ -18,7 +32,8 @@ std::vector<Option> jurisdictions(const FormState& state)
     codes.erase("none");
     std::vector<Option> options{{QStringLiteral("none"), QObject::tr("none")}};
     for (const std::string& code : codes) {
-        options.push_back({QString::fromStdString(code), QString::fromStdString(code)});
+        const QString shown = QString::fromStdString(code);
+        options.push_back({shown, QStringLiteral("%1 (%2)").arg(land(shown), shown)});
     }
     return options;
 }

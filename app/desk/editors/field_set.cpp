@@ -71,7 +71,7 @@ public:
     {
         setFocusPolicy(Qt::StrongFocus);
         setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-        setMinimumContentsLength(10);
+        setMinimumContentsLength(8);
         setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     }
 

@@ -61,10 +61,10 @@ FormPanel::FormPanel(SharedCatalog catalog, words::UnitSystem units, QWidget* pa
     add(tr("Bed"), new BedPage(parts.state, this));
     add(tr("Furniture"), new FittingsPage(parts.state, this));
     add(tr("Equipment"), new EquipmentPage(parts.state, this));
-    add(tr("Water, light"), new WaterPage(parts.state, this));
-    add(tr("Site, room"), new SitePage(parts.state, this));
+    add(tr("Water and light"), new WaterPage(parts.state, this));
+    add(tr("Site and room"), new SitePage(parts.state, this));
     add(tr("Budget"), new BudgetPage(parts.state, this));
-    parts.chapters->setFixedWidth(parts.chapters->sizeHintForColumn(0) + 28);
+    parts.chapters->setFixedWidth(parts.chapters->sizeHintForColumn(0) + 14);
     parts.chapters->setCurrentRow(0);
 
     auto* columns = new QHBoxLayout;

@@ -1,16 +1,56 @@
 #include "app/desk/look/table_manners.hpp"
 
 #include <QHeaderView>
+#include <QStyledItemDelegate>
+#include <QTimer>
 #include <QTreeWidget>
 
 namespace loam::desk {
+
+namespace {
+
+// Long names go on in a second line: a name cut short tells less than a taller row.
+class NameDelegate : public QStyledItemDelegate {
+public:
+    explicit NameDelegate(QTreeWidget& table) : QStyledItemDelegate(&table), table_(table) {}
+
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override
+    {
+        QSize size = QStyledItemDelegate::sizeHint(option, index);
+        if (index.parent().isValid()) {
+            constexpr int margins = 7; // what the style leaves free around a text
+            const int width =
+                table_.columnWidth(index.column()) - (index.column() == 0 ? 2 * table_.indentation() : 0) - margins;
+            const int text =
+                option.fontMetrics.boundingRect(0, 0, width, 10000, Qt::TextWordWrap, index.data().toString()).height();
+            size.setHeight(text + 4);
+        }
+        return size;
+    }
+
+private:
+    QTreeWidget& table_;
+};
+
+} // namespace
+
+void let_wrap(QTreeWidget& table, int column)
+{
+    table.setWordWrap(true);
+    table.setItemDelegateForColumn(column, new NameDelegate(table));
+    QObject::connect(table.header(), &QHeaderView::sectionResized, &table, [&table, column](int section) {
+        if (section == column) {
+            QTimer::singleShot(0, &table, [&table] { table.doItemsLayout(); });
+        }
+    });
+}
 
 void set_table_manners(QTreeWidget& table)
 {
     table.setFrameShape(QFrame::NoFrame);
     table.setAlternatingRowColors(true);
-    table.setUniformRowHeights(true);
-    table.setIndentation(14);
+    let_wrap(table, 0);
+    table.setIndentation(12);
     table.setStyleSheet(QStringLiteral("QTreeView::item { padding: 2px 0px; }"));
     table.header()->setStretchLastSection(false);
     table.header()->setSectionResizeMode(QHeaderView::ResizeToContents);

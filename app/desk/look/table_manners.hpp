@@ -6,5 +6,7 @@ class QTreeWidget;
 namespace loam::desk {
 
 void set_table_manners(QTreeWidget& table);
+// Long entries of this column go on in a second line.
+void let_wrap(QTreeWidget& table, int column);
 
 } // namespace loam::desk

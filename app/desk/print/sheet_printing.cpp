@@ -46,18 +46,20 @@ void preview_sheets(const SheetJob& job, Settings& settings, QWidget* parent)
     dialog.exec();
 }
 
-void save_sheets_as_pdf(const SheetJob& job, Settings&, QWidget* parent)
+QString save_sheets_as_pdf(const SheetJob& job, QWidget* parent)
 {
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
     const QString path = QFileDialog::getSaveFileName(
         parent, QObject::tr("Save sheets as PDF"),
         folder + QLatin1Char('/') + QObject::tr("sheets") + QStringLiteral(".pdf"), QObject::tr("PDF files (*.pdf)"));
     if (path.isEmpty()) {
-        return;
+        return {};
     }
     if (const std::optional<QString> error = sheets::write_pdf(request_of(job), path)) {
         QMessageBox::warning(parent, QObject::tr("The sheets were not saved"), *error);
+        return {};
     }
+    return path;
 }
 
 } // namespace loam::desk

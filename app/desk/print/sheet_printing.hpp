@@ -20,6 +20,7 @@ struct SheetJob {
 };
 
 void preview_sheets(const SheetJob& job, Settings& settings, QWidget* parent);
-void save_sheets_as_pdf(const SheetJob& job, Settings& settings, QWidget* parent);
+// The file that was written; empty where the user thought better of it, or where it failed and this was said.
+QString save_sheets_as_pdf(const SheetJob& job, QWidget* parent);
 
 } // namespace loam::desk

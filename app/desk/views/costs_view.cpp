@@ -8,6 +8,7 @@
 #include "app/desk/look/table_manners.hpp"
 #include "app/desk/views/explanation.hpp"
 #include "app/desk/views/years_chart.hpp"
+#include "app/sheets/typography.hpp"
 #include "app/words/capitals.hpp"
 #include "app/words/verdicts.hpp"
 #include "core/assess/cost_lines.hpp"
@@ -23,7 +24,8 @@ QTreeWidgetItem* money_item(const QString& name, const std::optional<MoneyRange>
 {
     const words::Formatter& formatter = speaker.formatter();
     const QString unknown = QObject::tr("not known");
-    auto* item = new QTreeWidgetItem({words::capitalised(name), amount ? formatter.money_bare(amount->low) : unknown,
+    auto* item = new QTreeWidgetItem({sheets::figures_kept_whole(words::capitalised(name)),
+                                      amount ? formatter.money_bare(amount->low) : unknown,
                                       amount ? formatter.money_bare(amount->typical) : unknown,
                                       amount ? formatter.money_bare(amount->high) : unknown});
     for (const int column : {low_column, typical_column, high_column}) {

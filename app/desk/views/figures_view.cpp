@@ -43,7 +43,7 @@ FiguresView::FiguresView(QWidget* parent) : QTreeWidget(parent)
     const struct {
         Column column;
         int width;
-    } widths[] = {{verdict_column, 168}, {likely_column, 70}, {range_column, 122}, {target_column, 100}};
+    } widths[] = {{verdict_column, 170}, {likely_column, 68}, {range_column, 118}, {target_column, 112}};
     for (const auto& each : widths) {
         header()->setSectionResizeMode(each.column, QHeaderView::Interactive);
         header()->resizeSection(each.column, each.width);

@@ -91,7 +91,7 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
     split->addWidget(parts_->why);
     split->setStretchFactor(0, 3);
     split->setStretchFactor(1, 1);
-    split->setSizes({640, 230});
+    split->setSizes({640, 205});
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(split);

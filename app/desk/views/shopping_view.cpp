@@ -5,6 +5,7 @@
 
 #include "app/desk/look/table_manners.hpp"
 #include "app/desk/views/explanation.hpp"
+#include "app/sheets/typography.hpp"
 #include "app/words/capitals.hpp"
 #include "app/words/quantity.hpp"
 #include "app/words/verdicts.hpp"
@@ -13,15 +14,18 @@ namespace loam::desk {
 
 namespace {
 
-enum Column { item_column, packs_column, pack_column, each_column, total_column, left_column, for_column };
+enum Column { item_column, packs_column, each_column, total_column, left_column, for_column };
 
-QString enclosure_names(const assess::ShoppingLine& line, const words::Speaker& speaker)
+QString enclosure_names(const assess::ShoppingLine& line, std::size_t enclosures, const words::Speaker& speaker)
 {
+    if (line.enclosures.size() >= enclosures) {
+        return QObject::tr("all");
+    }
     QStringList names;
     for (const std::string& id : line.enclosures) {
         names << speaker.name_of(id);
     }
-    return names.join(QStringLiteral(", "));
+    return names.join(QStringLiteral(" · "));
 }
 
 Explanation explain(const assess::ShoppingLine& line, const QString& name, const words::Speaker& speaker)
@@ -46,23 +50,32 @@ Explanation explain(const assess::ShoppingLine& line, const QString& name, const
     return explanation;
 }
 
-QTreeWidgetItem* item_of(const assess::ShoppingLine& line, const words::Speaker& speaker)
+// As on paper: a pack of a single piece says nothing that the item does not.
+QString with_pack(const QString& name, const assess::ShoppingLine& line)
+{
+    const bool worth_naming = !line.pack.empty() && line.pack != "one";
+    return sheets::figures_kept_whole(worth_naming ? name + QStringLiteral(" – ") + QString::fromStdString(line.pack)
+                                                   : name);
+}
+
+QTreeWidgetItem* item_of(const assess::ShoppingLine& line, std::size_t enclosures, const words::Speaker& speaker)
 {
     const words::Formatter& formatter = speaker.formatter();
     const QString name = line.item_name.empty() ? speaker.need(line.need) : QString::fromStdString(line.item_name);
     const bool owned = line.amount_needed <= 0.0;
     const QString unknown = owned ? QObject::tr("owned") : QObject::tr("no price");
     auto* item = new QTreeWidgetItem(
-        {words::capitalised(name), line.packs > 0 ? formatter.count(line.packs) : QString(),
-         QString::fromStdString(line.pack), line.pack_price ? formatter.money_bare(line.pack_price->typical) : unknown,
+        {words::capitalised(with_pack(name, line)), line.packs > 0 ? formatter.count(line.packs) : QString(),
+         line.pack_price ? formatter.money_bare(line.pack_price->typical) : unknown,
          line.line_total ? formatter.money_bare(line.line_total->typical) : unknown,
          line.left_over.likely > 0.0 ? formatter.figure(line.left_over.likely, line.unit) : QString(),
-         enclosure_names(line, speaker)});
+         enclosure_names(line, enclosures, speaker)});
     for (const int column : {packs_column, each_column, total_column, left_column}) {
         item->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
     }
     item->setData(item_column, explanation_role, QVariant::fromValue(explain(line, name, speaker)));
     item->setToolTip(item_column, name);
+    item->setToolTip(for_column, item->text(for_column));
     return item;
 }
 
@@ -74,12 +87,13 @@ ShoppingView::ShoppingView(QWidget* parent) : QTreeWidget(parent)
     setAccessibleName(tr("Shopping list"));
     setColumnCount(for_column + 1);
     set_table_manners(*this);
+    let_wrap(*this, for_column);
 }
 
 void ShoppingView::show_order(const assess::Assessment& assessment, const words::Speaker& speaker)
 {
     const QString currency = QString::fromStdString(assessment.costs.currency.code);
-    setHeaderLabels({tr("Item"), tr("Packs"), tr("Pack"), tr("Each, %1").arg(currency), tr("Total, %1").arg(currency),
+    setHeaderLabels({tr("Item"), tr("Packs"), tr("Each, %1").arg(currency), tr("Total, %1").arg(currency),
                      tr("Left over"), tr("For")});
     for (const int column : {packs_column, each_column, total_column, left_column}) {
         headerItem()->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
@@ -88,6 +102,8 @@ void ShoppingView::show_order(const assess::Assessment& assessment, const words:
     const int kept_child = kept >= 0 ? currentItem()->parent()->indexOfChild(currentItem()) : -1;
     setUpdatesEnabled(false);
     clear();
+    header()->setSectionResizeMode(for_column, QHeaderView::Interactive); // names of boxes must not push the items away
+    header()->resizeSection(for_column, 110);
     std::map<catalog::Category, QTreeWidgetItem*> tops;
     for (const assess::ShoppingLine& line : assessment.shopping) {
         QTreeWidgetItem*& top = tops[line.category];
@@ -98,7 +114,7 @@ void ShoppingView::show_order(const assess::Assessment& assessment, const words:
             bold.setBold(true);
             top->setFont(item_column, bold);
         }
-        top->addChild(item_of(line, speaker));
+        top->addChild(item_of(line, assessment.enclosures.size(), speaker));
     }
     expandAll();
     setColumnHidden(for_column, assessment.enclosures.size() < 2);

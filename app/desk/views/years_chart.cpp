@@ -36,6 +36,8 @@ void YearsChart::show_horizon(const assess::Costs& costs, const words::Formatter
     chart->setMargins(QMargins(4, 4, 4, 4));
     chart->layout()->setContentsMargins(0, 0, 0, 0);
     chart->legend()->hide();
+    chart->setLocale(formatter.locale());
+    chart->setLocalizeNumbers(true);
     chart->setTitle(tr("Spent so far, %1").arg(QString::fromStdString(costs.currency.code)));
     chart->setTitleBrush(palette().text());
     chart->setTitleFont(font());
