@@ -28,6 +28,12 @@ FigureRow row_of(const QString& name, const Range& figure, Quantity quantity, co
     return row;
 }
 
+FigureRow explained(FigureRow row, const QString& how)
+{
+    row.why.how = how;
+    return row;
+}
+
 void judge_row(FigureRow& row, const Judgement& judgement, Subject subject)
 {
     row.why.judgement = judgement;
@@ -93,12 +99,18 @@ FigureGroup warmth_group(const assess::HeatCase& heat, const words::Speaker& spe
     for (const assess::ZoneResult& zone : heat.zones) {
         group.rows.push_back(zone_row(zone, speaker));
     }
-    group.rows.push_back(
-        row_of(tr("Hottest surface"), heat.detail.hottest_surface_c, Quantity::temperature, formatter));
-    group.rows.push_back(
-        row_of(tr("Hottest when digging"), heat.detail.hottest_digging_c, Quantity::temperature, formatter));
-    group.rows.push_back(row_of(tr("Lower air"), heat.detail.lower_air_c, Quantity::temperature, formatter));
-    group.rows.push_back(row_of(tr("Heat given off"), exactly(heat.power_w), Quantity::power, formatter));
+    const auto add = [&](const QString& name, const Range& figure, Quantity quantity, const QString& how) {
+        group.rows.push_back(explained(row_of(name, figure, quantity, formatter), how));
+    };
+    add(tr("Hottest surface"), heat.detail.hottest_surface_c, Quantity::temperature,
+        tr("The same heat balance: the hottest place that an animal can touch from above, furniture it can climb "
+           "included, with the bed dry under the lamp."));
+    add(tr("Hottest when digging"), heat.detail.hottest_digging_c, Quantity::temperature,
+        tr("The same heat balance: the hottest place that an animal reaches by digging, down to the base."));
+    add(tr("Lower air"), heat.detail.lower_air_c, Quantity::temperature,
+        tr("The same heat balance: the air of the lower half."));
+    add(tr("Power drawn"), exactly(heat.power_w), Quantity::power,
+        tr("What all devices draw on average in this case, their thermostats and dimmers included."));
     return group;
 }
 
@@ -136,6 +148,8 @@ FigureGroup light_group(const assess::EnclosureResult& enclosure, const words::S
     row.target = uv.needed ? formatter.target(uv.target_uvi, Quantity::uv_index) : tr("no need stated");
     judge_row(row, uv.judgement, Subject::uv);
     row.why.title = row.name;
+    row.why.how = tr("From the distance table or the meter readings of each lamp, its beam, its age and the mesh; "
+                     "never from watts.");
     row.why.source = words::source(uv.target_uvi.source);
     group.rows.push_back(row);
     const assess::PhotoperiodResult& day = enclosure.photoperiod;
@@ -146,6 +160,7 @@ FigureGroup light_group(const assess::EnclosureResult& enclosure, const words::S
     }
     hours.target = formatter.target(day.target_h, Quantity::hours);
     judge_row(hours, day.judgement, Subject::light);
+    hours.why.how = tr("From the time the lamps go on to the time they go off.");
     hours.why.source = words::source(day.target_h.source);
     if (day.day_length_midsummer_h && day.day_length_midwinter_h) {
         hours.why.inputs = tr("Daylight at your latitude: %1 in midsummer, %2 in midwinter.")
@@ -161,15 +176,20 @@ FigureGroup supply_group(const assess::EnclosureResult& enclosure, const words::
     const words::Formatter& formatter = speaker.formatter();
     const assess::PowerResult& power = enclosure.power;
     FigureGroup group{tr("Electricity and water"), {}};
-    group.rows.push_back(row_of(tr("Connected load"), power.connected_w, Quantity::power, formatter));
-    group.rows.push_back(row_of(tr("Energy a day"), power.daily_kwh, Quantity::energy, formatter));
+    group.rows.push_back(explained(row_of(tr("Connected load"), power.connected_w, Quantity::power, formatter),
+                                   tr("The power of all devices, added up.")));
+    group.rows.push_back(explained(row_of(tr("Energy a day"), power.daily_kwh, Quantity::energy, formatter),
+                                   tr("What each device draws by day and by night, the mean of winter and summer.")));
     FigureRow outlets{.name = tr("Outlets"), .likely = {}, .range = {}, .target = {}, .why = {}};
     outlets.likely = formatter.count(power.timed_outlets + power.always_on_outlets);
     outlets.range = tr("%1 timed, %2 always on")
                         .arg(formatter.count(power.timed_outlets), formatter.count(power.always_on_outlets));
     outlets.why.title = outlets.name + QStringLiteral(": ") + outlets.range;
+    outlets.why.how = tr("One for each device, by the supply it is planned on.");
     group.rows.push_back(outlets);
-    group.rows.push_back(row_of(tr("Water a day"), enclosure.water.daily_l, Quantity::volume, formatter));
+    group.rows.push_back(
+        explained(row_of(tr("Water a day"), enclosure.water.daily_l, Quantity::volume, formatter),
+                  tr("Bowls as often as they are changed, what evaporates from them, and what is misted.")));
     return group;
 }
 
@@ -185,10 +205,16 @@ FigureGroup weight_group(const assess::EnclosureResult& enclosure, const words::
             tr("Settled volume %1, and what settling takes.").arg(formatter.value(layer.settled_l, Quantity::volume));
         group.rows.push_back(row);
     }
-    group.rows.push_back(row_of(tr("Shell"), exactly(mass.shell_kg), Quantity::mass, formatter));
-    group.rows.push_back(row_of(tr("Bed, damp"), mass.substrate_kg, Quantity::mass, formatter));
-    group.rows.push_back(row_of(tr("All together"), mass.total_kg, Quantity::mass, formatter));
-    group.rows.push_back(row_of(tr("Pressure under the footprint"), mass.pressure_kpa, Quantity::pressure, formatter));
+    const auto add = [&](const QString& name, const Range& figure, Quantity quantity, const QString& how) {
+        group.rows.push_back(explained(row_of(name, figure, quantity, formatter), how));
+    };
+    add(tr("Shell"), exactly(mass.shell_kg), Quantity::mass, tr("Volume of the panels times their density."));
+    add(tr("Bed, damp"), mass.substrate_kg, Quantity::mass,
+        tr("Dry mass of the settled bed and the water that it holds."));
+    add(tr("All together"), mass.total_kg, Quantity::mass,
+        tr("Shell, bed, water, animals and the furniture whose weight is stated."));
+    add(tr("Pressure under the footprint"), mass.pressure_kpa, Quantity::pressure,
+        tr("The weight of all together over the floor it stands on."));
     return group;
 }
 
@@ -202,16 +228,19 @@ FigureGroup site_group(const assess::Assessment& assessment, const words::Speake
             row.target =
                 tr("%1 of what it may carry").arg(formatter.value(circuit.load_fraction->likely, Quantity::fraction));
         }
+        row.why.how = tr("Everything planned on this circuit, and what else is stated to run on it.");
         judge_row(row, circuit.judgement, Subject::load);
         group.rows.push_back(row);
     }
     for (const assess::StripResult& strip : assessment.strips) {
         FigureRow row = row_of(speaker.name_of(strip.id), strip.load_w, Quantity::power, formatter);
+        row.why.how = tr("The power of all devices planned on this strip, added up.");
         judge_row(row, strip.judgement, Subject::load);
         group.rows.push_back(row);
     }
     for (const assess::StandResult& stand : assessment.stands) {
         FigureRow row = row_of(speaker.name_of(stand.id), stand.load_kg, Quantity::mass, formatter);
+        row.why.how = tr("All enclosures that stand on it, with everything in them.");
         row.target = stand.rated_kg ? tr("at most %1").arg(formatter.value(*stand.rated_kg, Quantity::mass))
                                     : tr("rating not known");
         judge_row(row, stand.judgement, Subject::load);

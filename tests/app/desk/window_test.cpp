@@ -12,12 +12,14 @@
 #include <QTimer>
 #include <QToolButton>
 #include <QTreeWidget>
+#include <QTreeWidgetItemIterator>
 #include <QtTest>
 
 #include "app/desk/document/plan_document.hpp"
 #include "app/desk/session/plan_files.hpp"
 #include "app/desk/session/price_choice.hpp"
 #include "app/desk/session/settings.hpp"
+#include "app/desk/views/explanation.hpp"
 #include "app/desk/window.hpp"
 #include "app/files/guidance.hpp"
 #include "app/files/identity.hpp"
@@ -116,6 +118,25 @@ private slots:
         QVERIFY(find<QTreeWidget>("figures")->topLevelItemCount() > 4);
         QVERIFY(find<QTreeWidget>("shopping")->topLevelItemCount() > 3);
         QVERIFY(find<QTreeWidget>("costs")->topLevelItemCount() >= 2);
+    }
+
+    void every_figure_shopping_line_and_cost_says_why()
+    {
+        QTRY_VERIFY_WITH_TIMEOUT(window_->up_to_date(), patience_ms);
+        for (const char* name : {"figures", "shopping", "costs"}) {
+            int lines = 0;
+            for (QTreeWidgetItemIterator item(find<QTreeWidget>(name)); *item != nullptr; ++item) {
+                const QVariant held = (*item)->data(0, desk::explanation_role);
+                if ((*item)->parent() == nullptr && !held.isValid()) {
+                    continue; // the heading of a group
+                }
+                const auto why = held.value<desk::Explanation>();
+                QVERIFY2(!why.title.isEmpty() && !(why.how + why.inputs + why.source).isEmpty(),
+                         qPrintable((*item)->text(0)));
+                ++lines;
+            }
+            QVERIFY(lines > 3);
+        }
     }
 
     void a_length_typed_in_the_form_changes_the_plan_and_undo_takes_it_back()
