@@ -94,6 +94,13 @@ QString difference_text(const Input& input, bool percent, const Formatter& forma
     return text;
 }
 
+// 60% is 20 percentage points under 80%; "20% under it" would be 64%.
+QString in_points(QString percentage, const Formatter& formatter)
+{
+    percentage = percentage.remove(formatter.locale().percent()).trimmed();
+    return percentage == QStringLiteral("1") ? say("1 percentage point") : say("%1 percentage points").arg(percentage);
+}
+
 bool is_difference(const QString& name)
 {
     return name == QStringLiteral("short_by") || name == QStringLiteral("over_by") || name == QStringLiteral("by");
@@ -172,8 +179,11 @@ std::optional<QString> Speaker::placeholder(const Figures& figures, const QStrin
 {
     const bool percent = form == QStringLiteral("percent");
     if (const Input* input = find_input(figures.inputs, name)) {
-        return is_difference(name) ? difference_text(*input, percent, formatter_)
-                                   : input_text(*input, percent, formatter_);
+        if (!is_difference(name)) {
+            return input_text(*input, percent, formatter_);
+        }
+        const QString difference = difference_text(*input, percent, formatter_);
+        return percent ? in_points(difference, formatter_) : difference;
     }
     for (const Label& each : figures.labels) {
         if (name == QString::fromStdString(each.name)) {

@@ -131,7 +131,7 @@ TEST_CASE("Why: the rule, the figures, what widens the range, and the source wit
     CHECK(text.contains("Source: Some handbook, table 3 (from memory, unconfirmed)"));
 }
 
-TEST_CASE("Humidity is told in per cent")
+TEST_CASE("Humidity is told in per cent, and a difference of two in percentage points")
 {
     const Speaker speaker(Formatter(), plan_here, no_catalog);
     Finding finding;
@@ -145,7 +145,7 @@ TEST_CASE("Humidity is told in per cent")
         {}};
     CHECK(speaker.finding(finding) ==
           "It is too dry on a summer day: 40–60% (likely 50) near the ground. The target is "
-          "at least 70% (x); the likely value is 20% under it.");
+          "at least 70% (x); the likely value is 20 percentage points under it.");
     CHECK(speaker.inputs(finding.because).contains("result: 40–60%"));
 }
 
