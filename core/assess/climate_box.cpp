@@ -19,6 +19,11 @@ std::variant<ClimateBox, NotComputable> climate_box(const Context& context, cons
     if (auto missing = fill_contents(context, housed, notes, result.box)) {
         return *missing;
     }
+    for (const plan::Fitting& fitting : housed.enclosure.fittings) {
+        if (fitting.kind == plan::FittingKind::rock || fitting.kind == plan::FittingKind::log) {
+            result.solid_perches.push_back(fitting.id);
+        }
+    }
     if (auto missing = fill_coefficients(context.catalog, result.box)) {
         return *missing;
     }

@@ -17,11 +17,23 @@ struct NotComputable {
     friend bool operator==(const NotComputable&, const NotComputable&) = default;
 };
 
+// A device that is there to heat; a strip of LEDs or a UV tube is not.
+struct HeatSource {
+    std::string id;
+    plan::DeviceKind kind = plan::DeviceKind::flood_lamp;
+    bool takes_dimmer = false;
+    bool takes_thermostat = false; // of some kind; one that shines takes a dimming one only
+    bool shines = false;
+    friend bool operator==(const HeatSource&, const HeatSource&) = default;
+};
+
 struct ClimateBox {
     climate::Box box;
     std::vector<std::string> free_dimmers; // devices whose dimmer level the plan leaves open
     double clearance_m = 0.0;              // that a cover keeps from any lamp: the largest stated or usual one
-    std::vector<std::string> heaters;      // devices that are there to heat; a strip of LEDs or a UV tube is not
+    std::vector<HeatSource> heaters;
+    std::vector<std::string>
+        solid_perches; // rocks and logs, of which a lower one would serve as well; a hide would not
     friend bool operator==(const ClimateBox&, const ClimateBox&) = default;
 };
 

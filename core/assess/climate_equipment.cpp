@@ -162,7 +162,15 @@ std::optional<NotComputable> fill_equipment(const Context& context, const Housed
             return missing;
         }
         if (known.device.kind == plan::DeviceKind::heat_mat || is_overhead_heat(known.device.kind)) {
-            result.heaters.push_back(known.device.id);
+            const power::ControlledLoad load = controlled_load(known);
+            const auto takes = [&](power::Means means) {
+                return known.traits != nullptr && power::advise(load, means).suits != power::Suits::no;
+            };
+            result.heaters.push_back({.id = known.device.id,
+                                      .kind = known.device.kind,
+                                      .takes_dimmer = takes(power::Means::dimmer),
+                                      .takes_thermostat = takes(power::Means::thermostat_of_unknown_kind),
+                                      .shines = load.emits_light});
         }
         const double usual_m = known.traits != nullptr ? known.traits->clearance_m.high : 0.0;
         result.clearance_m = std::max(result.clearance_m, known.device.clearance_m.value_or(usual_m));

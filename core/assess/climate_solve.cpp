@@ -53,7 +53,8 @@ std::optional<SolvedCase> solve_case(const ClimateBox& set_up, const climate::Ca
                                      const std::vector<const catalog::Species*>& species, climate::Workspace& workspace,
                                      std::stop_token stop)
 {
-    SolvedCase solved{room, set_up.box, {}, std::nullopt, std::nullopt, set_up.heaters, set_up.clearance_m};
+    SolvedCase solved{
+        room, set_up.box, {}, std::nullopt, std::nullopt, set_up.heaters, set_up.solid_perches, set_up.clearance_m};
     const auto solve_at = [&](double level, auto solve) {
         set_level(solved.box, set_up.free_dimmers, level);
         return solve(solved.box, room, workspace, stop, climate::Resolution{});

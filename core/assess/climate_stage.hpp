@@ -17,8 +17,10 @@ struct SolvedCase {
     // Of devices whose dimmer the plan leaves open: what they reach at nought and at full.
     std::optional<climate::CaseResult> at_nought;
     std::optional<climate::CaseResult> at_full;
-    std::vector<std::string> heaters; // as in ClimateBox
-    double clearance_m = 0.0;         // as in ClimateBox
+    // As in ClimateBox:
+    std::vector<HeatSource> heaters;
+    std::vector<std::string> solid_perches;
+    double clearance_m = 0.0;
     friend bool operator==(const SolvedCase&, const SolvedCase&) = default;
 };
 

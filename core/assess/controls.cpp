@@ -9,21 +9,6 @@ namespace {
 
 const Source practice{"Common practice, no source", Confidence::practice};
 
-power::LoadKind load_kind(catalog::LoadKind kind)
-{
-    switch (kind) {
-    case catalog::LoadKind::resistive:
-        return power::LoadKind::resistive;
-    case catalog::LoadKind::ballast:
-        return power::LoadKind::ballast;
-    case catalog::LoadKind::electronic:
-        return power::LoadKind::electronic;
-    case catalog::LoadKind::motor:
-        return power::LoadKind::motor;
-    }
-    return power::LoadKind::electronic;
-}
-
 std::string load_name(catalog::LoadKind kind)
 {
     switch (kind) {
@@ -46,10 +31,9 @@ void judge_means(const Housed& housed, Notes& notes, const KnownDevice& known)
     if (known.traits == nullptr || device.control.kind == plan::ControlKind::none) {
         return;
     }
-    const power::ControlledLoad load{load_kind(known.traits->load), known.traits->dimmable, known.traits->emits_light,
-                                     device.kind == plan::DeviceKind::mercury_vapour_lamp};
     const bool dims = device.control.kind == plan::ControlKind::dimmer;
-    const auto advice = power::advise(load, dims ? power::Means::dimmer : power::Means::thermostat_of_unknown_kind);
+    const auto advice =
+        power::advise(controlled_load(known), dims ? power::Means::dimmer : power::Means::thermostat_of_unknown_kind);
     const std::vector<Label> labels{{"device", device.id}, {"kind", kind}, {"load", load_name(known.traits->load)}};
     const Remedy undimmed = remedy("remedy.undimmed", {}, {{"device", device.id}});
     if (advice.suits == power::Suits::no && dims) {

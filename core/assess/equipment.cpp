@@ -49,7 +49,31 @@ void place_overhead(const Context& context, const Housed& housed, Notes& notes, 
     known.above_top = known.z_m >= shell.height_m;
 }
 
+power::LoadKind load_kind(catalog::LoadKind kind)
+{
+    switch (kind) {
+    case catalog::LoadKind::resistive:
+        return power::LoadKind::resistive;
+    case catalog::LoadKind::ballast:
+        return power::LoadKind::ballast;
+    case catalog::LoadKind::electronic:
+        return power::LoadKind::electronic;
+    case catalog::LoadKind::motor:
+        return power::LoadKind::motor;
+    }
+    return power::LoadKind::electronic;
+}
+
 } // namespace
+
+power::ControlledLoad controlled_load(const KnownDevice& known)
+{
+    const bool mercury_vapour = known.device.kind == plan::DeviceKind::mercury_vapour_lamp;
+    if (known.traits == nullptr) {
+        return {power::LoadKind::electronic, false, is_lamp(known.device.kind), mercury_vapour};
+    }
+    return {load_kind(known.traits->load), known.traits->dimmable, known.traits->emits_light, mercury_vapour};
+}
 
 std::string pointer_to(const Housed& housed, const KnownDevice& device, std::string_view key)
 {

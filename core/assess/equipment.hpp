@@ -5,6 +5,7 @@
 #include <string>
 
 #include "core/assess/context.hpp"
+#include "core/power/control.hpp"
 
 namespace loam::assess {
 
@@ -20,6 +21,9 @@ struct KnownDevice {
 };
 
 std::vector<KnownDevice> equipment_of(const Context& context, const Housed& housed, Notes& notes);
+
+// As a control sees it; of an unknown kind an electronic load that must not be dimmed.
+power::ControlledLoad controlled_load(const KnownDevice& known);
 
 std::string pointer_to(const Housed& housed, const KnownDevice& device, std::string_view key);
 

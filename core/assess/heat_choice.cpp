@@ -50,6 +50,21 @@ void tell_case(Choice& choice)
     }
 }
 
+// By a thermostat, if one suits the device: on what shines only one that dims.
+Remedy regulated(const Choice& choice)
+{
+    const std::string device = device_of(*choice.remedy);
+    const auto source = std::find_if(choice.heaters.begin(), choice.heaters.end(),
+                                     [&](const HeatSource& one) { return one.id == device; });
+    if (source == choice.heaters.end() || !source->takes_thermostat) {
+        return remedy("remedy.several-changes");
+    }
+    if (source->shines) {
+        return remedy("remedy.dimming-thermostat", {}, {{"device", device}});
+    }
+    return remedy("remedy.add-thermostat", {}, {{"device", device}});
+}
+
 // The device is too weak in one case and too strong in the other.
 void part(Choice& one, Choice& other)
 {
@@ -57,7 +72,7 @@ void part(Choice& one, Choice& other)
         if (one.burns || other.burns) { // what burns is made colder; what is too cold then needs something else
             choice->remedy = choice->burns ? choice->remedy : remedy("remedy.several-changes");
         } else if (choice->remedy->code == "remedy.weaker-device") {
-            choice->remedy = remedy("remedy.add-thermostat", {}, {{"device", device_of(*choice->remedy)}});
+            choice->remedy = regulated(*choice);
         } else if (choice->remedy->code == "remedy.set-thermostat" || choice->remedy->code == "remedy.dim-device") {
             tell_case(*choice);
         }

@@ -14,10 +14,12 @@ struct Choice {
     std::string case_id;
     std::optional<Remedy> remedy;
     bool burns = false; // it is a surface that burns
+    std::vector<HeatSource> heaters;
 };
 
 // One device gets one new value: of several in one direction the farthest, which cures the nearer misses too. Where it
-// is too weak in one case and too strong in another, it is to be turned by the case, or a thermostat is to do so.
+// is too weak in one case and too strong in another, it is to be turned by the case, or a thermostat that suits it is
+// to do so.
 void agree(std::vector<Choice>& choices);
 
 // Another room where people could live in it and no zone is worse off; else, where only an end of the range misses,

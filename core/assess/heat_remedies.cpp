@@ -27,6 +27,7 @@ std::optional<Miss> miss_of(const Finding& finding, const std::vector<SolvedCase
         miss.zone = finding.direction == Direction::above ? Zone::warm : Zone::cool;
     } else if (finding.code == "danger.lamp-dried-surface" || finding.code == "danger.touch-burn") {
         miss.touch = true;
+        miss.perch = label_of(finding, "on");
     } else if (finding.code != "heat.warm-side" && finding.code != "danger.no-escape-from-cold") {
         return std::nullopt;
     }
@@ -86,7 +87,7 @@ bool add_heat_remedies(Notes& notes, const std::vector<HeatCase>& heat, const st
         climate::Workspace own = workspace;
         const auto miss = miss_of(worst[i], cases);
         const Search search{own, stop, *miss, judged(*miss)};
-        found[i] = {miss->direction, miss->solved->room.id, cure_by_device(search), miss->touch};
+        found[i] = {miss->direction, miss->solved->room.id, cure_by_device(search), miss->touch, miss->solved->heaters};
     });
     if (stop.stop_requested()) {
         return false;

@@ -1,17 +1,14 @@
 #include "core/assess/heat_search.hpp"
 
 #include <algorithm>
-#include <array>
 
+#include "core/assess/sold_powers.hpp"
 #include "core/independent.hpp"
 
 namespace loam::assess {
 
 namespace {
 
-// Powers in which lamps and heaters are sold. Common practice, no source.
-constexpr std::array<double, 14> sold_w{15.0,  25.0,  40.0,  50.0,  60.0,  75.0,  80.0,
-                                        100.0, 120.0, 150.0, 160.0, 200.0, 250.0, 300.0};
 // No suggestion may make a surface that burns within ten minutes. Source: ISO 13732-1 (from memory).
 constexpr double never_above_c = 48.0;
 
@@ -48,12 +45,6 @@ bool Search::spoils_when_all_move(double by_k) const
     });
 }
 
-std::optional<double> sold_at_most(double power_w)
-{
-    const auto above = std::upper_bound(sold_w.begin(), sold_w.end(), power_w);
-    return above == sold_w.begin() ? std::nullopt : std::optional(*(above - 1));
-}
-
 void scale_power(climate::Box& box, const std::string& device, double factor)
 {
     for (climate::Lamp& lamp : box.lamps) {
@@ -65,10 +56,11 @@ void scale_power(climate::Box& box, const std::string& device, double factor)
 }
 
 // Readings grow with power, so the list is halved; each try is solved anew.
-std::optional<double> least_power(const Search& search, double above_w,
+std::optional<double> least_power(const Search& search, plan::DeviceKind kind, double above_w,
                                   const std::function<void(climate::Box&, double)>& set_power)
 {
     const double most_w = 4.0 * std::max(above_w, 75.0);
+    const auto sold_w = powers_sold(kind);
     auto low = std::upper_bound(sold_w.begin(), sold_w.end(), above_w);
     auto high = std::upper_bound(low, sold_w.end(), most_w); // one past the strongest
     bool enough = false;

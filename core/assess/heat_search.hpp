@@ -16,6 +16,7 @@ struct Miss {
     double by_k = 0.0; // the likely reading has to move by this much
     const SolvedCase* solved = nullptr;
     bool touch = false; // the hottest touchable surface instead of a zone
+    std::string perch;  // of a touch: the fitting that it lies on; empty: the bed
 };
 
 struct Search {
@@ -53,12 +54,9 @@ struct Search {
     bool spoils_when_all_move(double by_k) const;
 };
 
-// The strongest that is sold and not above this. nullopt: none is so weak.
-std::optional<double> sold_at_most(double power_w);
-
-// The least power that is sold and does it, at most four times `above_w` (another kind of heating is wanted beyond
-// that), and that makes no surface burn. nullopt: none does.
-std::optional<double> least_power(const Search& search, double above_w,
+// The least power in which the kind is sold that does it, at most four times `above_w` (another kind of heating is
+// wanted beyond that), and that makes no surface burn. nullopt: none does.
+std::optional<double> least_power(const Search& search, plan::DeviceKind kind, double above_w,
                                   const std::function<void(climate::Box&, double)>& set_power);
 
 // The share of the device's present power at which the reading comes down to what is wanted, within 1/32.

@@ -1,4 +1,6 @@
 #include <algorithm>
+#include <cmath>
+#include <functional>
 
 #include "core/assess/climate_stage.hpp"
 #include "core/assess/side_by_side.hpp"
@@ -7,18 +9,44 @@ namespace loam::assess {
 
 namespace {
 
+// Halves the way between two settings, of which the first holds a bound and the second does not, and gives the last
+// that holds. nullopt: stopped, or no balance was found.
+std::optional<double> last_that_holds(double holds, double does_not, double within,
+                                      const std::function<std::optional<bool>(double)>& does_hold)
+{
+    while (std::abs(holds - does_not) > within) {
+        const double middle = (holds + does_not) / 2.0;
+        const auto tried = does_hold(middle);
+        if (!tried) {
+            return std::nullopt;
+        }
+        (*tried ? holds : does_not) = middle;
+    }
+    return holds;
+}
+
+std::optional<double> humidity_of(const climate::Box& box, const SolvedCase& solved, climate::Workspace& workspace,
+                                  const std::stop_token& stop)
+{
+    const auto result = climate::solve_likely(box, solved.room, workspace, stop);
+    return result && result->converged ? std::optional(result->ground_humidity.likely) : std::nullopt;
+}
+
+std::optional<double> humidity_misted(double misting_l, const SolvedCase& solved, climate::Workspace& workspace,
+                                      const std::stop_token& stop)
+{
+    climate::Box box = solved.box;
+    box.misting_l_per_day = exactly(misting_l);
+    return humidity_of(box, solved, workspace, stop);
+}
+
 // Water that has to be misted a day so that the likely humidity comes up to what is wanted: doubled until it does,
 // then halved to within 5 %. nullopt: more than anyone sprays by hand would be needed.
 std::optional<double> misting_for(const SolvedCase& solved, double wanted, climate::Workspace& workspace,
                                   std::stop_token stop)
 {
     constexpr double most_l = 5.0;
-    const auto humidity_at = [&](double misting_l) -> std::optional<double> {
-        climate::Box box = solved.box;
-        box.misting_l_per_day = exactly(misting_l);
-        const auto result = climate::solve_likely(box, solved.room, workspace, stop);
-        return result && result->converged ? std::optional(result->ground_humidity.likely) : std::nullopt;
-    };
+    const auto humidity_at = [&](double misting_l) { return humidity_misted(misting_l, solved, workspace, stop); };
     double low_l = solved.box.misting_l_per_day.likely;
     double high_l = std::max(0.1, 2.0 * low_l);
     for (auto reached = humidity_at(high_l); !reached || *reached < wanted; reached = humidity_at(high_l)) {
@@ -28,15 +56,10 @@ std::optional<double> misting_for(const SolvedCase& solved, double wanted, clima
         low_l = high_l;
         high_l *= 2.0;
     }
-    while (high_l - low_l > 0.05 * high_l) {
-        const double middle_l = (low_l + high_l) / 2.0;
-        const auto tried = humidity_at(middle_l);
-        if (!tried) {
-            return std::nullopt;
-        }
-        (*tried < wanted ? low_l : high_l) = middle_l;
-    }
-    return high_l;
+    return last_that_holds(high_l, low_l, 0.05 * high_l, [&](double misting_l) -> std::optional<bool> {
+        const auto reached = humidity_at(misting_l);
+        return reached ? std::optional(*reached >= wanted) : std::nullopt;
+    });
 }
 
 // A pane over the larger end that keeps its clearance from every lamp, where the top has no cover yet and that brings
@@ -65,26 +88,47 @@ std::optional<Remedy> cover_for(const SolvedCase& solved, double wanted, climate
     climate::Sheet pane = box.walls; // only its tightness matters for moisture
     pane.thickness_m = 0.004;
     box.covers.push_back({"suggested", {from_m, 0.0, length_m, box.width_m}, pane, exactly(0.0)});
-    const auto result = climate::solve_likely(box, solved.room, workspace, stop);
-    if (!result || !result->converged || result->ground_humidity.likely < wanted) {
+    const auto reached = humidity_of(box, solved, workspace, stop);
+    if (!reached || *reached < wanted) {
         return std::nullopt;
     }
     return remedy("remedy.add-cover",
                   {{"area", length_m * box.width_m, "m2"}, {"fraction", length_m / box.length_m, "1"}});
 }
 
-// Too damp: first the misting goes, then a cover.
-std::optional<Remedy> less_moisture(const SolvedCase& solved)
+// Too damp: the most that may be misted, to within a fiftieth of what is. nullopt: it is too damp without any, too.
+std::optional<Remedy> less_misting(const SolvedCase& solved, double wanted, climate::Workspace& workspace,
+                                   const std::stop_token& stop)
 {
-    const climate::Box& box = solved.box;
-    const double now_l = box.misting_l_per_day.likely;
-    if (now_l > 0.0) {
-        return remedy("remedy.less-misting", {{"to", 0.0, "l/d"}, {"by", now_l, "l/d"}}, {{"case", solved.room.id}});
-    }
-    if (box.covers.empty()) {
+    const double now_l = solved.box.misting_l_per_day.likely;
+    const auto holds = [&](double misting_l) -> std::optional<bool> {
+        const auto reached = humidity_misted(misting_l, solved, workspace, stop);
+        return reached ? std::optional(*reached <= wanted) : std::nullopt;
+    };
+    if (now_l <= 0.0 || !holds(0.0).value_or(false)) {
         return std::nullopt;
     }
-    return remedy("remedy.remove-cover", {}, {{"cover", box.covers.front().id}});
+    const auto to_l = last_that_holds(0.0, now_l, now_l / 50.0, holds);
+    if (!to_l) {
+        return std::nullopt;
+    }
+    return remedy("remedy.less-misting", {{"to", *to_l, "l/d"}, {"by", now_l - *to_l, "l/d"}},
+                  {{"case", solved.room.id}});
+}
+
+// Too damp: the first cover that alone keeps too much in.
+std::optional<Remedy> without_cover(const SolvedCase& solved, double wanted, climate::Workspace& workspace,
+                                    const std::stop_token& stop)
+{
+    for (std::size_t i = 0; i < solved.box.covers.size(); ++i) {
+        climate::Box box = solved.box;
+        box.covers.erase(box.covers.begin() + static_cast<std::ptrdiff_t>(i));
+        const auto reached = humidity_of(box, solved, workspace, stop);
+        if (reached && *reached <= wanted) {
+            return remedy("remedy.remove-cover", {}, {{"cover", solved.box.covers[i].id}});
+        }
+    }
+    return std::nullopt;
 }
 
 template <class Element> auto* named(std::vector<Element>& elements, const std::string& id)
@@ -98,7 +142,7 @@ struct Moist {
     Finding* finding = nullptr;
     const SolvedCase* solved = nullptr;
     std::optional<double> misting_l;
-    std::optional<Remedy> other; // where misting more does not help, or none is left to leave out
+    std::optional<Remedy> other; // than more misting
 };
 
 // Whether a bed whose surface is left to dry brings the humidity down far enough.
@@ -109,9 +153,8 @@ std::optional<Remedy> drier_bed(const SolvedCase& solved, double wanted, climate
     for (climate::BedLayer& layer : box.bed) {
         layer.wetness = exactly(0.0);
     }
-    const auto result = climate::solve_likely(box, solved.room, workspace, stop);
-    const bool helps = result && result->converged && result->ground_humidity.likely <= wanted;
-    return helps ? std::optional(remedy("remedy.drier-bed")) : std::nullopt;
+    const auto reached = humidity_of(box, solved, workspace, stop);
+    return reached && *reached <= wanted ? std::optional(remedy("remedy.drier-bed")) : std::nullopt;
 }
 
 Remedy none_alone(const Finding& finding)
@@ -132,12 +175,7 @@ std::vector<Moist> to_be_searched(Notes& notes, const std::vector<SolvedCase>& c
         if (solved == cases.end()) {
             continue;
         }
-        if (finding.direction == Direction::above) {
-            finding.remedy = less_moisture(*solved);
-        }
-        if (!finding.remedy) {
-            found.push_back({&finding, &*solved, std::nullopt, std::nullopt});
-        }
+        found.push_back({&finding, &*solved, std::nullopt, std::nullopt});
     }
     return found;
 }
@@ -147,7 +185,14 @@ void search(Moist& moist, climate::Workspace workspace, const std::stop_token& s
     const SolvedCase& solved = *moist.solved;
     if (moist.finding->direction == Direction::above) {
         const double over = input_of(*moist.finding, "over_by").value_or(0.0);
-        moist.other = drier_bed(solved, solved.result.ground_humidity.likely - over, workspace, stop);
+        const double wanted = solved.result.ground_humidity.likely - over;
+        moist.other = less_misting(solved, wanted, workspace, stop);
+        if (!moist.other) {
+            moist.other = without_cover(solved, wanted, workspace, stop);
+        }
+        if (!moist.other) {
+            moist.other = drier_bed(solved, wanted, workspace, stop);
+        }
         return;
     }
     // A tight range has to move up as far as its lower end misses.
