@@ -34,16 +34,6 @@ void report_solution(Notes& notes, const Housed& housed, const SolvedCase& solve
     }
 }
 
-climate::Workspace::Start* start_of(climate::Workspace& workspace, const std::string& id)
-{
-    for (climate::Workspace::Start& start : workspace.starts) {
-        if (start.case_id == id) {
-            return &start;
-        }
-    }
-    return nullptr;
-}
-
 // The cases of one box, solved side by side in rounds; within a round none depends on another.
 struct Solving {
     const ClimateBox& box;
@@ -57,28 +47,13 @@ struct Solving {
     {
         std::vector<climate::Workspace> own;
         for (const std::size_t i : which) {
-            own.push_back({{}, workspace.prepared});
-            if (const auto* start = start_of(workspace, rooms[i].id)) {
-                own.back().starts.push_back(*start);
-            }
+            own.push_back(climate::part_for(workspace, rooms[i].id));
         }
         side_by_side(which.size(), [&](std::size_t k) {
             solved[which[k]] = solve_case(box, rooms[which[k]], species, own[k], stop);
         });
         for (const climate::Workspace& one : own) {
-            workspace.prepared = one.prepared;
-            for (const climate::Workspace::Start& start : one.starts) {
-                keep(start);
-            }
-        }
-    }
-
-    void keep(const climate::Workspace::Start& start)
-    {
-        if (auto* kept = start_of(workspace, start.case_id)) {
-            *kept = start;
-        } else {
-            workspace.starts.push_back(start);
+            climate::take_back(workspace, one);
         }
     }
 
@@ -87,11 +62,9 @@ struct Solving {
     bool start_from_neighbour(std::size_t i)
     {
         for (const auto& other : solved) {
-            if (other && other->room.day == rooms[i].day && other->result.converged) {
-                if (const auto* start = start_of(workspace, other->room.id)) {
-                    keep({rooms[i].id, start->values});
-                    return true;
-                }
+            if (other && other->room.day == rooms[i].day && other->result.converged &&
+                climate::begin_like(workspace, rooms[i].id, other->room.id)) {
+                return true;
             }
         }
         return false;
@@ -105,7 +78,7 @@ struct Solving {
         for (std::size_t i = 0; i < rooms.size(); ++i) {
             const auto alike = [&](std::size_t one) { return rooms[one].day == rooms[i].day; };
             const bool leads = std::none_of(first.begin(), first.end(), alike);
-            (leads || start_of(workspace, rooms[i].id) != nullptr ? first : later).push_back(i);
+            (leads || climate::knows(workspace, rooms[i].id) ? first : later).push_back(i);
         }
         solve(first);
         for (const std::size_t i : later) {

@@ -51,11 +51,11 @@ std::size_t patches_along(double side_m, double patch_m, std::size_t most)
     return std::clamp<std::size_t>(static_cast<std::size_t>(std::lround(side_m / patch_m)), 1, most);
 }
 
-void lay_columns(const Box& box, const Resolution& resolution, Geometry& g)
+void lay_columns(const Box& box, const Cells& cells, Geometry& g)
 {
-    double cell_m = resolution.cell_m;
+    double cell_m = cells.cell_m;
     const double floor_m2 = box.length_m * box.width_m;
-    cell_m = std::max(cell_m, std::sqrt(floor_m2 / std::max(1, resolution.most_columns)));
+    cell_m = std::max(cell_m, std::sqrt(floor_m2 / std::max(1, cells.most_columns)));
     g.nx = cells_along(box.length_m, patches_along(box.length_m, 0.3, 4), cell_m);
     g.ny = cells_along(box.width_m, patches_along(box.width_m, 0.4, 2), cell_m);
     g.dx_m = box.length_m / static_cast<double>(g.nx);
@@ -68,7 +68,7 @@ void lay_columns(const Box& box, const Resolution& resolution, Geometry& g)
     g.air_height_m = box.height_m - g.bed_mean_m;
 }
 
-void lay_stack(const Box& box, const Resolution& resolution, Geometry& g)
+void lay_stack(const Box& box, const Cells& cells, Geometry& g)
 {
     if (!box.underlay.empty())
         g.stack.push_back({BrickKind::bottom_face});
@@ -83,7 +83,7 @@ void lay_stack(const Box& box, const Resolution& resolution, Geometry& g)
         }
     for (std::size_t l = 0; l < box.bed.size(); ++l) {
         const double mean_m = 0.5 * (box.bed[l].depth_left_m + box.bed[l].depth_right_m);
-        const auto parts = static_cast<std::size_t>(std::max(1.0, std::ceil(mean_m / resolution.layer_m - 1e-9)));
+        const auto parts = static_cast<std::size_t>(std::max(1.0, std::ceil(mean_m / cells.layer_m - 1e-9)));
         for (std::size_t part = 0; part < parts; ++part)
             g.stack.push_back({BrickKind::bed, l, 1.0 / static_cast<double>(parts),
                                mean_m / static_cast<double>(parts) / g.bed_mean_m});
@@ -242,15 +242,15 @@ Box as_in_case(const Box& box, const Case& now)
     return copy;
 }
 
-std::optional<Geometry> lay_out(const Box& box, const Resolution& resolution)
+std::optional<Geometry> lay_out(const Box& box, const Cells& cells)
 {
     if (!is_physical(box))
         return std::nullopt;
     Geometry g;
-    lay_columns(box, resolution, g);
+    lay_columns(box, cells, g);
     if (!is_positive(g.air_height_m) || *std::max_element(g.depth_m.begin(), g.depth_m.end()) >= box.height_m)
         return std::nullopt;
-    lay_stack(box, resolution, g);
+    lay_stack(box, cells, g);
     lay_overlaps(box, g);
     lay_air_space(box, g);
     return g;

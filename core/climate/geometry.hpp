@@ -1,6 +1,7 @@
 // Where everything in the box lies: columns and bricks of the floor, faces of the air space, what overlaps what.
 #pragma once
 
+#include <algorithm>
 #include <cstddef>
 #include <optional>
 #include <vector>
@@ -10,6 +11,23 @@
 #include "core/climate/steady.hpp"
 
 namespace loam::climate {
+
+// The widest allowed cells; they grow where the floor would need more columns.
+struct Cells {
+    double cell_m = 0.0;
+    double layer_m = 0.0;
+    int most_columns = 0;
+    friend bool operator==(const Cells&, const Cells&) = default;
+};
+inline Cells field_cells(const Resolution& resolution)
+{
+    return {resolution.cell_m, resolution.layer_m, resolution.most_columns};
+}
+inline Cells range_cells(const Resolution& resolution)
+{
+    return {std::max(resolution.cell_m, resolution.range_cell_m),
+            std::max(resolution.layer_m, resolution.range_layer_m), resolution.most_range_columns};
+}
 
 // From the bottom of every column upwards. The base pane's underside is where a mat under it sits.
 enum class BrickKind { bottom_face, underlay, mat_face, pane, bed_face, bed, surface };
@@ -68,6 +86,6 @@ bool on_wall(MatPlace place);
 Box as_in_case(const Box& box, const Case& now);
 
 // nullopt where a side, depth or thickness is not positive and finite, or the bed leaves no air above it.
-std::optional<Geometry> lay_out(const Box& box, const Resolution& resolution);
+std::optional<Geometry> lay_out(const Box& box, const Cells& cells);
 
 } // namespace loam::climate

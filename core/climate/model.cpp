@@ -37,6 +37,7 @@ bool cast_lamps(const Box& box, Scene& scene)
 void size_layout(Model& model, const Box& box, const Scene& scene)
 {
     const Geometry& g = scene.geometry;
+    model.nx = g.nx;
     model.nz = g.nz();
     model.cell_m2 = g.dx_m * g.dy_m;
     model.floor_patch = g.floor_patch;
@@ -102,9 +103,9 @@ std::vector<double> dryness_of(const Box& box, const Scene& scene)
     return dryness;
 }
 
-std::optional<Scene> make_scene(const Box& box, const Resolution& resolution)
+std::optional<Scene> make_scene(const Box& box, const Cells& cells)
 {
-    auto geometry = lay_out(box, resolution);
+    auto geometry = lay_out(box, cells);
     if (!geometry)
         return std::nullopt;
     Scene scene{.geometry = *std::move(geometry), .exponents = {}, .casts = {}, .dryness = {}};

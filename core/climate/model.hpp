@@ -106,6 +106,7 @@ struct RoomModel {
 
 struct Model {
     Layout layout;
+    std::size_t nx = 0;
     std::size_t nz = 0;
     double cell_m2 = 0.0;
     std::vector<std::size_t> floor_patch;
@@ -143,7 +144,7 @@ struct Parts {
     bool rest = false; // films, air, moisture, room: cheap
 };
 
-std::optional<Scene> make_scene(const Box& box, const Resolution& resolution);
+std::optional<Scene> make_scene(const Box& box, const Cells& cells);
 // Per column, 0 where the bed stays damp to 1 where the lamps keep it dry.
 std::vector<double> dryness_of(const Box& box, const Scene& scene);
 // The same with the lamps' beams as wide as `box` now has them, the lamps where they were.

@@ -3,65 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/climate/descent.hpp"
 #include "core/units.hpp"
 
 namespace loam::climate {
-
-namespace {
-
-double largest(const std::vector<double>& values)
-{
-    double most = 0.0;
-    for (const double value : values)
-        most = std::isfinite(value) ? std::max(most, std::abs(value)) : INFINITY;
-    return most;
-}
-
-double norm(const std::vector<double>& values)
-{
-    double sum = 0.0;
-    for (const double value : values)
-        sum += value * value;
-    return std::sqrt(sum);
-}
-
-struct Trial {
-    std::vector<double> values;
-    Balance balance;
-    double norm = INFINITY;
-};
-
-// The longest of a few halved steps that lowers the residual; nullopt if none does.
-std::optional<Trial> step_along(const Model& model, const std::vector<double>& from, const std::vector<double>& step,
-                                double norm_now, int most_halvings)
-{
-    double length = 1.0;
-    const std::size_t vapour = model.layout.lower_vapour();
-    for (int halving = 0; halving <= most_halvings; ++halving, length *= 0.5) {
-        Trial trial{from, {}, INFINITY};
-        for (std::size_t i = 0; i < step.size(); ++i)
-            trial.values[i] -= length * step[i];
-        for (const std::size_t place : {vapour, vapour + 1}) // humidity cannot pass zero
-            trial.values[place] = std::max(trial.values[place], 0.1 * from[place]);
-        auto there = balance(model, trial.values, nullptr);
-        if (!there)
-            continue;
-        trial.balance = std::move(*there);
-        trial.norm = norm(trial.balance.residual_w);
-        if (trial.norm < (1.0 - 0.1 * length) * norm_now)
-            return trial;
-    }
-    return std::nullopt;
-}
-
-// The longest step that can be evaluated, whatever it does to the residual: over a kink where a thermostat or a dew
-// point switches.
-std::optional<Trial> leap(const Model& model, const std::vector<double>& from, const std::vector<double>& step)
-{
-    return step_along(model, from, step, INFINITY, 10);
-}
-
-} // namespace
 
 std::vector<double> room_start(const Model& model)
 {

@@ -15,6 +15,7 @@ struct Solution {
     Balance balance = {};    // at these values
     double residual_w = 0.0; // largest
     int iterations = 0;
+    int linear_iterations = 0; // of an iterative solver inside
     bool converged = false;
 };
 

@@ -41,30 +41,29 @@ Box shape_of(Box box)
 
 } // namespace
 
-std::optional<Scene> scene_for(const Box& box, const Resolution& resolution, Workspace& workspace)
+std::optional<Scene> scene_for(const Box& box, const Cells& cells, Workspace::Level& level)
 {
     Box shape = shape_of(box);
-    const Prepared* kept = workspace.prepared.get();
-    if (kept != nullptr && kept->shape == shape && kept->resolution == resolution) {
+    const Prepared* kept = level.prepared.get();
+    if (kept != nullptr && kept->shape == shape && kept->cells == cells) {
         Scene scene = kept->scene;
         scene.dryness = dryness_of(box, scene);
         return scene;
     }
-    auto scene = make_scene(box, resolution);
+    auto scene = make_scene(box, cells);
     if (scene)
-        workspace.prepared =
-            std::make_shared<const Prepared>(Prepared{std::move(shape), resolution, *scene, /*order=*/{}});
+        level.prepared = std::make_shared<const Prepared>(Prepared{std::move(shape), cells, *scene, /*order=*/{}});
     return scene;
 }
 
-const std::vector<std::size_t>& order_for(const Model& model, Workspace& workspace)
+const std::vector<std::size_t>& order_for(const Model& model, Workspace::Level& level)
 {
-    if (workspace.prepared->order.empty()) {
-        Prepared with_order = *workspace.prepared;
+    if (level.prepared->order.empty()) {
+        Prepared with_order = *level.prepared;
         with_order.order = sparse_order(model.layout.bricks, model.links);
-        workspace.prepared = std::make_shared<const Prepared>(std::move(with_order));
+        level.prepared = std::make_shared<const Prepared>(std::move(with_order));
     }
-    return workspace.prepared->order;
+    return level.prepared->order;
 }
 
 } // namespace loam::climate

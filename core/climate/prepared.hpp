@@ -13,16 +13,16 @@ namespace loam::climate {
 
 struct Prepared {
     Box shape; // without what neither the scene nor the order depends on
-    Resolution resolution;
+    Cells cells;
     Scene scene;                    // its dryness is that of the box it was made for
     std::vector<std::size_t> order; // of elimination; empty: not yet known
 };
 
 // The scene of `box`: the kept one where the shape is the same, bit for bit as if made anew. nullopt where the box is
 // not physical.
-std::optional<Scene> scene_for(const Box& box, const Resolution& resolution, Workspace& workspace);
+std::optional<Scene> scene_for(const Box& box, const Cells& cells, Workspace::Level& level);
 
 // The order of elimination for the model of that scene.
-const std::vector<std::size_t>& order_for(const Model& model, Workspace& workspace);
+const std::vector<std::size_t>& order_for(const Model& model, Workspace::Level& level);
 
 } // namespace loam::climate

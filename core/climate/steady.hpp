@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/climate/box.hpp"
+#include "core/climate/workspace.hpp"
 
 namespace loam::climate {
 
@@ -85,25 +86,17 @@ struct CaseResult {
     friend bool operator==(const CaseResult&, const CaseResult&) = default;
 };
 
-// The widest allowed cells; the default answers an edit at once, the tests halve it.
+// The widest allowed cells; cells grow where the floor would need more columns. The field is solved finely; how far
+// inputs move a reading is worked out on wider cells, since it is the same within a few per cent and asked of many
+// inputs.
 struct Resolution {
-    double cell_m = 0.06;   // on the floor
-    double layer_m = 0.04;  // through the bed
-    int most_columns = 320; // cells grow where the floor would need more
+    double cell_m = 0.025;  // on the floor
+    double layer_m = 0.025; // through the bed
+    int most_columns = 1600;
+    double range_cell_m = 0.09;
+    double range_layer_m = 0.04;
+    int most_range_columns = 160;
     friend bool operator==(const Resolution&, const Resolution&) = default;
-};
-
-struct Prepared; // inside the module
-
-// What the caller keeps between calls to start the next one warm; may be empty. Copies are independent of each other
-// and may be used at the same time.
-struct Workspace {
-    struct Start {
-        std::string case_id;
-        std::vector<double> values;
-    };
-    std::vector<Start> starts;
-    std::shared_ptr<const Prepared> prepared; // of the last box
 };
 
 // Solves one case. Reports non-convergence in the result; returns nullopt only where `stop` was requested or the box

@@ -7,12 +7,15 @@ using namespace loam::climate;
 
 namespace {
 
-// A workspace that has the shape of a box but no start.
+// A workspace that has the shape of a box, but neither a start nor what its solver was conditioned with.
 Workspace shape_only(const Box& box)
 {
     Workspace workspace;
     REQUIRE(solve_steady(box, test::home_day(), workspace));
-    workspace.starts.clear();
+    for (Workspace::Level* level : {&workspace.field, &workspace.ranges}) {
+        level->starts.clear();
+        level->conditioner.reset();
+    }
     return workspace;
 }
 

@@ -1,0 +1,82 @@
+#include "core/climate/case_ranges.hpp"
+
+#include <algorithm>
+
+#include "core/climate/newton.hpp"
+#include "core/climate/prepared.hpp"
+#include "core/climate/quantities.hpp"
+
+namespace loam::climate {
+
+namespace {
+
+// The figures with the bed as damp under the lamp as elsewhere, as after misting. Nothing where no lamp dries it, or
+// where that state has no solution.
+std::vector<OtherState> damp_state(const Solved& solved, const BorderedSolver& nearby, const std::stop_token& stop)
+{
+    const auto& dryness = solved.scene.dryness;
+    const bool dried = std::any_of(dryness.begin(), dryness.end(), [](double share) { return share > 0.0; });
+    if (!dried || solved.box.bed.empty())
+        return {};
+    Scene scene = solved.scene;
+    scene.dryness.assign(dryness.size(), 0.0);
+    Model model = solved.model;
+    model.floor.dryness = scene.dryness;
+    if (!set_conduction(model, solved.box, scene))
+        return {};
+    auto solution = solve_nearby(model, solved.solution.values, nearby);
+    if (!solution) {
+        BorderedSolver solver(model, nearby);
+        solution = solve(model, solved.solution.values, solver, stop, nearby_share);
+    }
+    if (!solution || !solution->converged)
+        return {};
+    const Quantities quantities = make_quantities(model, solved.box, scene, solved.places, solution->values);
+    OtherState damp{.name = dampness_input, .values = {}};
+    for (const Quantity& quantity : quantities.all)
+        damp.values.push_back(value_of(quantity, model, *solution));
+    return {damp};
+}
+
+// A stale start may mislead; the room's state does not.
+std::optional<Solution> solve_from(const std::vector<double>* start, const Model& model, BorderedSolver& solver,
+                                   const std::stop_token& stop)
+{
+    if (start != nullptr && fits(model, *start)) {
+        auto solution = solve(model, *start, solver, stop);
+        if (!solution || solution->converged)
+            return solution;
+    }
+    return solve(model, room_start(model), solver, stop);
+}
+
+} // namespace
+
+std::variant<std::vector<QuantityRange>, Lack> case_ranges(const Box& box, const Case& now, const Cells& cells,
+                                                           Workspace::Level& level, const std::stop_token& stop)
+{
+    const auto scene = scene_for(box, cells, level);
+    if (!scene)
+        return Lack::stopped_or_not_physical;
+    const auto model = make_model(box, now, *scene);
+    if (!model)
+        return Lack::out_of_range;
+    BorderedSolver solver(*model, order_for(*model, level));
+    const auto solution = solve_from(start_of(level, now.id), *model, solver, stop);
+    if (!solution)
+        return Lack::stopped_or_not_physical;
+    if (solution->balance.residual_w.empty())
+        return Lack::out_of_range;
+    if (!solution->converged || !factor_at(*model, *solution, solver))
+        return Lack::not_converged;
+    keep_start(level, now.id, solution->values);
+    const Places places = find_places(*model, box, *scene, solution->values);
+    const Quantities quantities = make_quantities(*model, box, *scene, places, solution->values);
+    const Solved solved{box, now, *scene, *model, *solution, places, quantities};
+    auto ranges = find_ranges(solved, solver, damp_state(solved, solver, stop), stop);
+    if (!ranges)
+        return Lack::stopped_or_not_physical;
+    return *std::move(ranges);
+}
+
+} // namespace loam::climate

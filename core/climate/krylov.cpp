@@ -1,0 +1,204 @@
+#include "core/climate/krylov.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <span>
+
+#include <Eigen/Dense>
+
+#include "core/climate/stencil.hpp"
+
+namespace loam::climate {
+
+using Eigen::Index;
+using Matrix = Eigen::MatrixXd;
+using Vector = Eigen::VectorXd;
+
+struct KrylovSolver::Inside {
+    Index bricks = 0;
+    Index shared = 0;
+    Stencil stencil;
+    Slopes slopes;
+    std::shared_ptr<const Conditioner> conditioner;
+    Matrix answers; // of the bricks to each touching place at one unit of it, the floor's columns by their patch's mean
+    std::vector<Index> touching;
+    Matrix by_patch; // the same as shares of the conditioner's answers, patches x touching; exact columns are zero here
+    std::vector<std::pair<Index, Vector>> exact; // place among touching, answer
+    Eigen::PartialPivLU<Matrix> schur;
+    mutable int iterations = 0;
+
+    void gather(const Model& model);
+    void factor();
+    Vector below(const double* bricks_part) const;
+    void multiply(const Vector& of, Vector& result) const;
+    void condition(const Vector& right, Vector& result) const;
+};
+
+namespace {
+
+constexpr auto none = static_cast<Index>(-1);
+
+} // namespace
+
+// How each shared place touches the bricks.
+void KrylovSolver::Inside::gather(const Model& model)
+{
+    const std::size_t nz = model.nz;
+    const auto patches = static_cast<Index>(conditioner->floor_patches);
+    std::vector<double> columns_of(conditioner->floor_patches, 0.0);
+    for (const std::size_t patch : model.floor_patch)
+        columns_of[patch] += 1.0;
+    std::vector<Index> place(static_cast<std::size_t>(shared), none);
+    std::vector<bool> deep(static_cast<std::size_t>(shared), false);
+    for (const Slopes::Entry& entry : slopes.brick_shared) {
+        if (place[entry.column] == none) {
+            place[entry.column] = static_cast<Index>(touching.size());
+            touching.push_back(static_cast<Index>(entry.column));
+        }
+        deep[entry.column] = deep[entry.column] || entry.row % nz != nz - 1;
+    }
+    by_patch.setZero(patches, static_cast<Index>(touching.size()));
+    for (const Index column : touching)
+        if (deep[static_cast<std::size_t>(column)])
+            exact.emplace_back(place[static_cast<std::size_t>(column)], Vector::Zero(bricks));
+    for (const Slopes::Entry& entry : slopes.brick_shared) {
+        const Index at = place[entry.column];
+        if (!deep[entry.column]) {
+            const std::size_t patch = model.floor_patch[entry.row / nz];
+            by_patch(static_cast<Index>(patch), at) += entry.value / columns_of[patch];
+            continue;
+        }
+        for (auto& [touched, answer] : exact)
+            if (touched == at)
+                answer[static_cast<Index>(entry.row)] += entry.value;
+    }
+    for (auto& [touched, answer] : exact)
+        conditioner->solver.solve({answer.data(), static_cast<std::size_t>(bricks)});
+}
+
+void KrylovSolver::Inside::factor()
+{
+    const auto patches = static_cast<Index>(conditioner->floor_patches);
+    const Eigen::Map<const Matrix> floor(conditioner->answers.data(), bricks, patches);
+    Matrix of_patches(shared, patches);
+    for (Index p = 0; p < patches; ++p)
+        of_patches.col(p) = below(floor.col(p).data());
+    Matrix complement = Matrix::Zero(shared, shared);
+    for (const Slopes::Entry& entry : slopes.shared_shared)
+        complement(static_cast<Index>(entry.row), static_cast<Index>(entry.column)) += entry.value;
+    const Matrix eliminated = of_patches * by_patch;
+    for (std::size_t t = 0; t < touching.size(); ++t)
+        complement.col(touching[t]) -= eliminated.col(static_cast<Index>(t));
+    for (const auto& [touched, answer] : exact)
+        complement.col(touching[static_cast<std::size_t>(touched)]) -= below(answer.data());
+    schur.compute(complement);
+}
+
+Vector KrylovSolver::Inside::below(const double* bricks_part) const
+{
+    Vector sum = Vector::Zero(shared);
+    for (const Slopes::Entry& entry : slopes.shared_brick)
+        sum[static_cast<Index>(entry.row)] += entry.value * bricks_part[entry.column];
+    return sum;
+}
+
+void KrylovSolver::Inside::multiply(const Vector& of, Vector& result) const
+{
+    stencil.flows({of.data(), static_cast<std::size_t>(bricks)}, {result.data(), static_cast<std::size_t>(bricks)});
+    const Eigen::Map<const Vector> diagonal(slopes.diagonal.data(), bricks);
+    result.head(bricks) += diagonal.cwiseProduct(of.head(bricks));
+    for (const Slopes::Entry& entry : slopes.brick_shared)
+        result[static_cast<Index>(entry.row)] += entry.value * of[bricks + static_cast<Index>(entry.column)];
+    result.tail(shared) = below(of.data());
+    for (const Slopes::Entry& entry : slopes.shared_shared)
+        result[bricks + static_cast<Index>(entry.row)] += entry.value * of[bricks + static_cast<Index>(entry.column)];
+}
+
+void KrylovSolver::Inside::condition(const Vector& right, Vector& result) const
+{
+    result = right;
+    conditioner->solver.solve({result.data(), static_cast<std::size_t>(bricks)});
+    Vector rest = right.tail(shared) - below(result.data());
+    rest = schur.solve(rest).eval();
+    result.tail(shared) = rest;
+    Vector touched(static_cast<Index>(touching.size()));
+    for (std::size_t t = 0; t < touching.size(); ++t)
+        touched[static_cast<Index>(t)] = rest[touching[t]];
+    const Eigen::Map<const Matrix> floor(conditioner->answers.data(), bricks, by_patch.rows());
+    result.head(bricks).noalias() -= floor * (by_patch * touched).eval();
+    for (const auto& [place, answer] : exact)
+        result.head(bricks) -= answer * touched[place];
+}
+
+KrylovSolver::KrylovSolver(const Model& model, Slopes slopes, std::shared_ptr<const Conditioner> conditioner)
+    : inside_(std::make_unique<Inside>())
+{
+    Inside& in = *inside_;
+    in.bricks = static_cast<Index>(model.layout.bricks);
+    in.shared = static_cast<Index>(model.layout.size() - model.layout.bricks);
+    in.stencil = stencil_of(model);
+    in.slopes = std::move(slopes);
+    in.conditioner = std::move(conditioner);
+    in.gather(model);
+    in.factor();
+}
+
+KrylovSolver::~KrylovSolver() = default;
+KrylovSolver::KrylovSolver(KrylovSolver&&) noexcept = default;
+KrylovSolver& KrylovSolver::operator=(KrylovSolver&&) noexcept = default;
+
+int KrylovSolver::iterations() const
+{
+    return inside_->iterations;
+}
+
+std::optional<std::vector<double>> KrylovSolver::solve(const std::vector<double>& right, double share) const
+{
+    constexpr Index most = 60;
+    const Inside& in = *inside_;
+    const Index size = in.bricks + in.shared;
+    const Eigen::Map<const Vector> given(right.data(), size);
+    const double whole = given.norm();
+    std::vector<double> result(right.size(), 0.0);
+    if (whole == 0.0)
+        return result;
+    std::vector<Vector> basis{given / whole};
+    std::vector<Vector> directions;
+    Matrix triangle = Matrix::Zero(most + 1, most);
+    Vector turned = Vector::Zero(most + 1); // the right-hand side after the rotations
+    turned[0] = whole;
+    std::vector<Eigen::JacobiRotation<double>> rotations;
+    Index used = 0;
+    while (used < most && !(std::abs(turned[used]) <= share * whole)) {
+        directions.emplace_back(size);
+        in.condition(basis.back(), directions.back());
+        Vector next(size);
+        in.multiply(directions.back(), next);
+        if (!std::isfinite(next.squaredNorm()))
+            return std::nullopt;
+        for (Index i = 0; i <= used; ++i) {
+            triangle(i, used) = next.dot(basis[static_cast<std::size_t>(i)]);
+            next -= triangle(i, used) * basis[static_cast<std::size_t>(i)];
+        }
+        triangle(used + 1, used) = next.norm();
+        for (Index i = 0; i < used; ++i)
+            triangle.col(used).applyOnTheLeft(i, i + 1, rotations[static_cast<std::size_t>(i)].adjoint());
+        rotations.emplace_back();
+        rotations.back().makeGivens(triangle(used, used), triangle(used + 1, used));
+        const double length = triangle(used + 1, used);
+        triangle.col(used).applyOnTheLeft(used, used + 1, rotations.back().adjoint());
+        turned.applyOnTheLeft(used, used + 1, rotations.back().adjoint());
+        ++used;
+        ++in.iterations;
+        if (length == 0.0)
+            break;
+        basis.push_back(next / length);
+    }
+    const Vector shares = triangle.topLeftCorner(used, used).triangularView<Eigen::Upper>().solve(turned.head(used));
+    Eigen::Map<Vector> sum(result.data(), size);
+    for (Index i = 0; i < used; ++i)
+        sum += shares[i] * directions[static_cast<std::size_t>(i)];
+    return std::abs(turned[used]) <= share * whole && sum.allFinite() ? std::optional(std::move(result)) : std::nullopt;
+}
+
+} // namespace loam::climate
