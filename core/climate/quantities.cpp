@@ -54,7 +54,8 @@ Body perch_body(const Box& box, const Scene& scene, std::size_t perch)
 Places find_places(const Model& model, const Box& box, const Scene& scene, const std::vector<double>& solution)
 {
     const Geometry& g = scene.geometry;
-    Places places{.zones = find_zones(model, box, scene, solution)};
+    Places places;
+    places.zones = find_zones(model, box, scene, solution);
     const std::size_t pane = g.place_of(BrickKind::pane);
     places.hottest_brick = pane;
     for (std::size_t c = 0; c < g.columns(); ++c) {
@@ -65,6 +66,9 @@ Places find_places(const Model& model, const Box& box, const Scene& scene, const
                 places.hottest_brick = c * g.nz() + k;
     }
     double hottest_c = solution[model.surface(places.hottest_column)];
+    double basking_c = -INFINITY;
+    const std::vector<double> light = irradiance_w_m2(model, box, scene, solution);
+    const double in_beam = 0.5 * *std::max_element(light.begin(), light.end()); // as wide as beams are told
     for (std::size_t p = 0; p < box.perches.size(); ++p) {
         const Body body = perch_body(box, scene, p);
         const double perch_c = value_of(body_reading(model, box, scene, body, solution), solution);
@@ -72,6 +76,11 @@ Places find_places(const Model& model, const Box& box, const Scene& scene, const
             hottest_c = perch_c;
             places.hottest_perch = p;
             places.on_perch = true;
+        }
+        if (in_beam > 0.0 && light[g.column_at(body.at.x_m, body.at.y_m)] >= in_beam && perch_c > basking_c) {
+            basking_c = perch_c;
+            places.basking_perch = p;
+            places.zones.basking.area = box.perches[p].area;
         }
     }
     double pane_c = -INFINITY;
@@ -101,6 +110,13 @@ Quantities make_quantities(const Model& model, const Box& box, const Scene& scen
         return ZoneQuantities{surface, ground, add(q, operative_of(model, box, scene, zone, solution))};
     };
     q.basking = add_zone(places.zones.basking);
+    if (places.basking_perch) {
+        Body body = perch_body(box, scene, *places.basking_perch);
+        q.basking.surface = add(q, body_reading(model, box, scene, body, solution));
+        body.at.z_m += box.animal_back_m;
+        body.length_m = box.animal_length_m;
+        q.basking.operative = add(q, body_reading(model, box, scene, body, solution));
+    }
     q.warm = add_zone(places.zones.warm);
     q.cool = add_zone(places.zones.cool);
     q.hottest_surface =

@@ -1,6 +1,7 @@
 // Everything that is reported with a range, as functions of the solution.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -33,7 +34,8 @@ struct Places {
     std::size_t hottest_column = 0;
     std::size_t hottest_perch = 0; // counts only where `on_perch`
     bool on_perch = false;
-    std::size_t hottest_face = 0; // place of its inside in the solution
+    std::optional<std::size_t> basking_perch; // the hottest in the beam: what a basker stands on there
+    std::size_t hottest_face = 0;             // place of its inside in the solution
 };
 Places find_places(const Model& model, const Box& box, const Scene& scene, const std::vector<double>& solution);
 

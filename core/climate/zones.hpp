@@ -14,7 +14,8 @@ struct Zone {
     Rect area;
 };
 
-// basking: the patch of the largest animal's size with the highest mean surface temperature.
+// basking: the patch of the largest animal's size with the highest mean surface temperature. Where something that can
+//       be stood on lies in the beam, its surface and operative readings are taken there (quantities.hpp).
 // warm: the end third of the length with the warmer ground, without the beam's spot: a column counts less from 0.35 of
 //       the lamp light's peak and no more at 0.65 (if all of the third is so bright, its least lit quarter counts).
 // cool: the other end's third, likewise.

@@ -147,3 +147,20 @@ TEST_CASE("the share of floor in a band is all of it for a wide band, none for a
     CHECK(half.likely <= half.high);
     CHECK(half.low < half.high);
 }
+
+TEST_CASE("the basking spot is the upper face of what stands in the beam, and the bed where nothing does")
+{
+    const Box bare = furnished_box();
+    const Point& lamp = bare.lamps[0].at;
+    Box perched = bare;
+    perched.perches = {{.id = "rock", .area = {lamp.x_m - 0.07, lamp.y_m - 0.07, 0.14, 0.14}, .height_m = 0.15}};
+    const CaseResult on_rock = solved(perched);
+    CHECK(on_rock.basking.area == perched.perches[0].area);
+    CHECK(on_rock.basking.surface_c == on_rock.hottest_surface_c); // the hottest thing there is
+    CHECK(on_rock.basking.operative_c.likely > on_rock.basking.ground_c.likely);
+
+    const CaseResult on_bed = solved(bare);
+    CHECK(on_rock.basking.surface_c.likely > on_bed.basking.surface_c.likely);
+    perched.perches[0].area.x_m = perched.length_m - 0.15; // out of the beam
+    CHECK(solved(perched).basking.surface_c == on_bed.basking.surface_c);
+}
