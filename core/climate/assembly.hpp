@@ -26,11 +26,6 @@ private:
         std::size_t place = 0;
         double slope = 0.0;
     };
-    struct Emitter {
-        std::size_t patch = 0;
-        std::size_t place = 0;
-        double slope = 0.0;
-    };
     // One air; its virtual temperature carries the vapour's lightness.
     struct State {
         double celsius = 0.0;
@@ -98,8 +93,8 @@ private:
     const std::vector<double>& x_;
     Slopes* slopes_;
     Balance result_;
-    std::vector<double> emission_; // W per patch
-    std::vector<Emitter> emitters_;
+    std::vector<double> emission_;        // W per patch
+    std::vector<Slopes::Entry> emitters_; // other than bricks: patch, place, slope
     bool valid_ = true;
 };
 

@@ -1,6 +1,7 @@
 #include "core/climate/balance.hpp"
 
 #include <algorithm>
+#include <numeric>
 
 #include "core/climate/assembly.hpp"
 #include "core/climate/probe.hpp"
@@ -14,6 +15,31 @@ void Slopes::clear(std::size_t bricks)
     brick_shared.clear();
     shared_brick.clear();
     shared_shared.clear();
+    emitters.clear();
+}
+
+void Slopes::add_from_bricks(std::span<const double> of_bricks, std::span<double> to_shared) const
+{
+    for (const Entry& entry : shared_brick)
+        to_shared[entry.row] += entry.value * of_bricks[entry.column];
+    std::vector<double> emitted(patches, 0.0);
+    for (const Emitter& emitter : emitters)
+        emitted[emitter.patch] += emitter.slope * of_bricks[emitter.brick];
+    for (std::size_t p = 0; p < patches; ++p)
+        to_shared[first_irradiation + p] += std::inner_product(
+            emitted.begin(), emitted.end(), spread.begin() + static_cast<std::ptrdiff_t>(p * patches), 0.0);
+}
+
+void Slopes::add_to_bricks(std::span<const double> of_shared, std::span<double> to_bricks) const
+{
+    for (const Entry& entry : shared_brick)
+        to_bricks[entry.column] += entry.value * of_shared[entry.row];
+    std::vector<double> arriving(patches, 0.0);
+    for (std::size_t p = 0; p < patches; ++p)
+        for (std::size_t q = 0; q < patches; ++q)
+            arriving[q] += spread[p * patches + q] * of_shared[first_irradiation + p];
+    for (const Emitter& emitter : emitters)
+        to_bricks[emitter.brick] += emitter.slope * arriving[emitter.patch];
 }
 
 double power_w(const Device& device, const Layout& layout, const std::vector<double>& solution)
@@ -146,17 +172,17 @@ void Assembly::radiate(std::size_t face, std::size_t patch, double area_m2, doub
     leaves(face, weight * (emitted_w_m2(at(face)) - at(onto)),
            {{face, weight * emitted_slope(at(face))}, {onto, -weight}});
     emission_[patch] += weight * emitted_w_m2(at(face));
-    if (slopes_)
+    if (!slopes_)
+        return;
+    if (face < layout_.bricks)
+        slopes_->emitters.push_back({patch, face, weight * emitted_slope(at(face))});
+    else
         emitters_.push_back({patch, face, weight * emitted_slope(at(face))});
 }
 
 void Assembly::conduction()
 {
-    for (const Link& link : model_.links) {
-        const double flow_w = link.w_k * (at(link.a) - at(link.b));
-        leaves(link.a, flow_w);
-        leaves(link.b, -flow_w);
-    }
+    model_.stencil.add_flows({x_.data(), layout_.bricks}, {result_.residual_w.data(), layout_.bricks});
     for (std::size_t i = 0; i < layout_.bricks; ++i) {
         if (model_.side_w_k[i] == 0.0)
             continue;
@@ -210,11 +236,17 @@ void Assembly::irradiation()
             sum_w_m2 += model_.longwave(p, q) * emission_[q] / model_.patch_m2[q];
         leaves(place, model_.patch_m2[p] * (at(place) - sum_w_m2), {{place, model_.patch_m2[p]}});
     }
-    for (const Emitter& emitter : emitters_)
+    if (!slopes_)
+        return;
+    slopes_->patches = n;
+    slopes_->first_irradiation = layout_.irradiation(0) - layout_.bricks;
+    slopes_->spread.resize(n * n);
+    for (std::size_t p = 0; p < n; ++p)
+        for (std::size_t q = 0; q < n; ++q)
+            slopes_->spread[p * n + q] = -model_.patch_m2[p] * model_.longwave(p, q) / model_.patch_m2[q];
+    for (const Slopes::Entry& emitter : emitters_)
         for (std::size_t p = 0; p < n; ++p)
-            slope(layout_.irradiation(p), emitter.place,
-                  -model_.patch_m2[p] * model_.longwave(p, emitter.patch) / model_.patch_m2[emitter.patch] *
-                      emitter.slope);
+            slope(layout_.irradiation(p), emitter.column, slopes_->spread[p * n + emitter.row] * emitter.value);
 }
 
 } // namespace loam::climate

@@ -3,6 +3,7 @@
 
 #include <cstddef>
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "core/climate/model.hpp"
@@ -21,7 +22,23 @@ struct Slopes {
     std::vector<Entry> brick_shared; // row a brick, column a shared place (counted from 0)
     std::vector<Entry> shared_brick; // row a shared place, column a brick
     std::vector<Entry> shared_shared;
+    // What bricks emit reaches the irradiation of every patch: row `first_irradiation` + p takes
+    // spread[p * patches + patch] times slope. Kept apart, since as entries they would outnumber all others.
+    struct Emitter {
+        std::size_t patch = 0;
+        std::size_t brick = 0;
+        double slope = 0.0; // W/K
+    };
+    std::vector<Emitter> emitters;
+    std::vector<double> spread;
+    std::size_t patches = 0;
+    std::size_t first_irradiation = 0; // among the shared places
+
     void clear(std::size_t bricks);
+    // Adds, to each shared place, what its slopes against the bricks make of these values of theirs.
+    void add_from_bricks(std::span<const double> of_bricks, std::span<double> to_shared) const;
+    // The same transposed: from the shared places to the bricks.
+    void add_to_bricks(std::span<const double> of_shared, std::span<double> to_bricks) const;
 };
 
 // Heat that leaves to the room, W, by way.

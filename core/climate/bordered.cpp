@@ -21,7 +21,7 @@ struct BorderedSolver::Inside {
     std::vector<std::size_t> column;   // of each shared place among them
     Matrix border;                     // bricks x touching: the slopes
     Matrix eliminated;                 // the same after the bricks' inverse
-    std::vector<Slopes::Entry> shared_brick;
+    Slopes slopes;
     Eigen::PartialPivLU<Matrix> schur;
 
     std::vector<std::size_t> order; // of elimination
@@ -41,8 +41,7 @@ void BorderedSolver::Inside::prepare(const Model& model, std::vector<std::size_t
 Vector BorderedSolver::Inside::below(const Vector& bricks_part) const
 {
     Vector sum = Vector::Zero(static_cast<Index>(shared));
-    for (const Slopes::Entry& entry : shared_brick)
-        sum[static_cast<Index>(entry.row)] += entry.value * bricks_part[static_cast<Index>(entry.column)];
+    slopes.add_from_bricks({bricks_part.data(), bricks}, {sum.data(), shared});
     return sum;
 }
 
@@ -88,16 +87,12 @@ bool BorderedSolver::factor(const Model& model, const Slopes& slopes)
         in.border(static_cast<Index>(entry.row), static_cast<Index>(in.column[entry.column])) += entry.value;
     in.eliminated = in.border;
     in.spd.solve(span_of(in.eliminated));
-    in.shared_brick = slopes.shared_brick;
+    in.slopes = slopes;
     Matrix schur = Matrix::Zero(static_cast<Index>(in.shared), static_cast<Index>(in.shared));
     for (const Slopes::Entry& entry : slopes.shared_shared)
         schur(static_cast<Index>(entry.row), static_cast<Index>(entry.column)) += entry.value;
-    Matrix reduced = Matrix::Zero(static_cast<Index>(in.touching.size()), static_cast<Index>(in.shared));
-    const Matrix rows = in.eliminated.transpose(); // so that a brick's values lie side by side
-    for (const Slopes::Entry& entry : in.shared_brick)
-        reduced.col(static_cast<Index>(entry.row)) += entry.value * rows.col(static_cast<Index>(entry.column));
     for (std::size_t t = 0; t < in.touching.size(); ++t)
-        schur.col(static_cast<Index>(in.touching[t])) -= reduced.row(static_cast<Index>(t)).transpose();
+        schur.col(static_cast<Index>(in.touching[t])) -= in.below(in.eliminated.col(static_cast<Index>(t)));
     in.schur.compute(schur);
     return std::isfinite(in.schur.matrixLU().sum()) && in.schur.matrixLU().diagonal().cwiseAbs().minCoeff() > 0.0;
 }
@@ -130,8 +125,9 @@ std::vector<double> BorderedSolver::solve_transposed(const std::vector<double>& 
     for (std::size_t t = 0; t < in.touching.size(); ++t)
         lower[static_cast<Index>(in.touching[t])] -= carried[static_cast<Index>(t)];
     lower = in.schur.transpose().solve(lower).eval();
-    for (const Slopes::Entry& entry : in.shared_brick)
-        upper[static_cast<Index>(entry.column)] -= entry.value * lower[static_cast<Index>(entry.row)];
+    Vector carried_back = Vector::Zero(bricks);
+    in.slopes.add_to_bricks({lower.data(), in.shared}, {carried_back.data(), in.bricks});
+    upper -= carried_back;
     in.spd.solve({result.data(), in.bricks});
     return result;
 }

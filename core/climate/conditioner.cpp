@@ -16,15 +16,15 @@ Layers mean_layers(const Model& model, const Slopes& slopes)
                   .along_x_w_k = std::vector<double>(nz, 0.0),
                   .along_y_w_k = std::vector<double>(nz, 0.0),
                   .ground_w_k = std::vector<double>(nz, 0.0)};
-    for (const Link& link : model.links) {
-        const std::size_t k = link.a % nz;
-        if (link.b == link.a + 1)
-            layers.up_w_k[k] += link.w_k;
-        else
-            (link.b == link.a + nz ? layers.along_x_w_k : layers.along_y_w_k)[k] += link.w_k;
-    }
-    for (std::size_t i = 0; i < slopes.diagonal.size(); ++i)
-        layers.ground_w_k[i % nz] += slopes.diagonal[i];
+    const auto add = [nz, columns](const std::vector<double>& of_bricks, std::vector<double>& sums) {
+        for (std::size_t c = 0; c < columns; ++c)
+            for (std::size_t k = 0; k < sums.size(); ++k)
+                sums[k] += of_bricks[c * nz + k];
+    };
+    add(model.stencil.up_w_k, layers.up_w_k);
+    add(model.stencil.right_w_k, layers.along_x_w_k);
+    add(model.stencil.back_w_k, layers.along_y_w_k);
+    add(slopes.diagonal, layers.ground_w_k);
     const auto divide = [](std::vector<double>& sums, std::size_t count) {
         for (double& sum : sums)
             sum /= static_cast<double>(std::max<std::size_t>(1, count));

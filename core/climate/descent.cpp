@@ -29,7 +29,7 @@ double norm(const std::vector<double>& residual_w)
 }
 
 std::optional<Trial> step_along(const Model& model, const std::vector<double>& from, const std::vector<double>& step,
-                                double norm_now, int most_halvings)
+                                double norm_now, int most_halvings, Slopes* slopes)
 {
     double length = 1.0;
     const std::size_t vapour = model.layout.lower_vapour();
@@ -39,7 +39,7 @@ std::optional<Trial> step_along(const Model& model, const std::vector<double>& f
             trial.values[i] -= length * step[i];
         for (const std::size_t place : {vapour, vapour + 1}) // humidity cannot pass zero
             trial.values[place] = std::max(trial.values[place], 0.1 * from[place]);
-        auto there = balance(model, trial.values, nullptr);
+        auto there = balance(model, trial.values, slopes);
         if (!there)
             continue;
         trial.balance = std::move(*there);
@@ -50,9 +50,10 @@ std::optional<Trial> step_along(const Model& model, const std::vector<double>& f
     return std::nullopt;
 }
 
-std::optional<Trial> leap(const Model& model, const std::vector<double>& from, const std::vector<double>& step)
+std::optional<Trial> leap(const Model& model, const std::vector<double>& from, const std::vector<double>& step,
+                          Slopes* slopes)
 {
-    return step_along(model, from, step, INFINITY, 10);
+    return step_along(model, from, step, INFINITY, 10, slopes);
 }
 
 } // namespace loam::climate

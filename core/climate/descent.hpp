@@ -19,12 +19,14 @@ struct Trial {
     double norm = INFINITY;
 };
 
-// The longest of a few halved steps that lowers the residual; nullopt if none does.
+// The longest of a few halved steps that lowers the residual; nullopt if none does. `slopes`, where given, are filled
+// for it.
 std::optional<Trial> step_along(const Model& model, const std::vector<double>& from, const std::vector<double>& step,
-                                double norm_now, int most_halvings);
+                                double norm_now, int most_halvings, Slopes* slopes = nullptr);
 
 // The longest step that can be evaluated, whatever it does to the residual: over a kink where a thermostat or a dew
 // point switches.
-std::optional<Trial> leap(const Model& model, const std::vector<double>& from, const std::vector<double>& step);
+std::optional<Trial> leap(const Model& model, const std::vector<double>& from, const std::vector<double>& step,
+                          Slopes* slopes = nullptr);
 
 } // namespace loam::climate

@@ -62,19 +62,19 @@ std::optional<double> film_w_m2k(const Film& film, double face_c, double air_c)
     return nusselt ? std::optional(film.factor * *nusselt * air->conductivity_w_mk / film.length_m) : std::nullopt;
 }
 
+// The film depends on the rise and on the mean, so two small steps give both slopes.
 std::optional<FilmValue> film_value(const Film& film, double face_c, double air_c)
 {
-    constexpr double step_k = 1e-3;
+    constexpr double step_k = 1e-4;
     const auto at = film_w_m2k(film, face_c, air_c);
-    const auto face_up = film_w_m2k(film, face_c + step_k, air_c);
-    const auto face_down = film_w_m2k(film, face_c - step_k, air_c);
-    const auto air_up = film_w_m2k(film, face_c, air_c + step_k);
-    const auto air_down = film_w_m2k(film, face_c, air_c - step_k);
-    if (!at || !face_up || !face_down || !air_up || !air_down)
+    const auto more_rise = film_w_m2k(film, face_c + 0.5 * step_k, air_c - 0.5 * step_k);
+    const auto more_mean = film_w_m2k(film, face_c + step_k, air_c + step_k);
+    if (!at || !more_rise || !more_mean)
         return std::nullopt;
-    return FilmValue{.w_m2k = *at,
-                     .per_face_k = (*face_up - *face_down) / (2.0 * step_k),
-                     .per_air_k = (*air_up - *air_down) / (2.0 * step_k)};
+    const double per_rise_k = (*more_rise - *at) / step_k;
+    const double per_mean_k = (*more_mean - *at) / step_k;
+    return FilmValue{
+        .w_m2k = *at, .per_face_k = per_rise_k + 0.5 * per_mean_k, .per_air_k = -per_rise_k + 0.5 * per_mean_k};
 }
 
 } // namespace loam::climate

@@ -10,7 +10,7 @@ namespace loam::climate {
 
 namespace {
 
-constexpr double closed_share = 1e-7;
+constexpr double closed_share = 4e-7;
 
 void suit(std::shared_ptr<const Conditioner>& conditioner, const Model& model, const Slopes& slopes)
 {
@@ -37,15 +37,15 @@ std::optional<Solution> solve_fine(const Model& model, std::vector<double> start
     constexpr int most_leaps = 6;
     int leaps = 0;
     Solution result{.values = std::move(start)};
+    Slopes slopes;
+    auto here = balance(model, result.values, &slopes);
+    if (!here)
+        return result;
+    result.balance = std::move(*here);
     double share = 0.05;
     for (; result.iterations < most_iterations; ++result.iterations) {
         if (stop.stop_requested())
             return std::nullopt;
-        Slopes slopes;
-        auto here = balance(model, result.values, &slopes);
-        if (!here)
-            break;
-        result.balance = std::move(*here);
         result.residual_w = largest(result.balance.residual_w);
         const double open_share = sum_of_sizes(result.balance.residual_w) / std::max(1.0, result.balance.drawn_w);
         result.converged = open_share < closed_share;
@@ -60,13 +60,14 @@ std::optional<Solution> solve_fine(const Model& model, std::vector<double> start
         if (!step)
             break;
         const double norm_now = norm(result.balance.residual_w);
-        auto trial = step_along(model, result.values, *step, norm_now, 8);
+        auto trial = step_along(model, result.values, *step, norm_now, 8, &slopes);
         if (!trial && leaps++ < most_leaps)
-            trial = leap(model, result.values, *step);
+            trial = leap(model, result.values, *step, &slopes);
         if (!trial)
             break;
         share = next_share(trial->norm / norm_now, share);
         result.values = std::move(trial->values);
+        result.balance = std::move(trial->balance);
     }
     return result;
 }

@@ -13,7 +13,7 @@ namespace loam::climate {
 
 // Method: damped inexact Newton; each step is solved as well as the last one paid (Eisenstat & Walker 1996, choice 2;
 // from memory). `conditioner` is used where it suits and replaced where it does not. Converged where the residuals add
-// up to less than 1e-7 of the power (at least of 1 W). nullopt only where `stop` was requested.
+// up to less than 4e-7 of the power (at least of 1 W). nullopt only where `stop` was requested.
 std::optional<Solution> solve_fine(const Model& model, std::vector<double> start,
                                    std::shared_ptr<const Conditioner>& conditioner, const std::stop_token& stop);
 

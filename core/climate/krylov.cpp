@@ -6,8 +6,6 @@
 
 #include <Eigen/Dense>
 
-#include "core/climate/stencil.hpp"
-
 namespace loam::climate {
 
 using Eigen::Index;
@@ -17,7 +15,7 @@ using Vector = Eigen::VectorXd;
 struct KrylovSolver::Inside {
     Index bricks = 0;
     Index shared = 0;
-    Stencil stencil;
+    const Stencil* stencil = nullptr;
     Slopes slopes;
     std::shared_ptr<const Conditioner> conditioner;
     Matrix answers; // of the bricks to each touching place at one unit of it, the floor's columns by their patch's mean
@@ -97,16 +95,17 @@ void KrylovSolver::Inside::factor()
 Vector KrylovSolver::Inside::below(const double* bricks_part) const
 {
     Vector sum = Vector::Zero(shared);
-    for (const Slopes::Entry& entry : slopes.shared_brick)
-        sum[static_cast<Index>(entry.row)] += entry.value * bricks_part[entry.column];
+    slopes.add_from_bricks({bricks_part, static_cast<std::size_t>(bricks)},
+                           {sum.data(), static_cast<std::size_t>(shared)});
     return sum;
 }
 
 void KrylovSolver::Inside::multiply(const Vector& of, Vector& result) const
 {
-    stencil.flows({of.data(), static_cast<std::size_t>(bricks)}, {result.data(), static_cast<std::size_t>(bricks)});
     const Eigen::Map<const Vector> diagonal(slopes.diagonal.data(), bricks);
-    result.head(bricks) += diagonal.cwiseProduct(of.head(bricks));
+    result.head(bricks) = diagonal.cwiseProduct(of.head(bricks));
+    stencil->add_flows({of.data(), static_cast<std::size_t>(bricks)},
+                       {result.data(), static_cast<std::size_t>(bricks)});
     for (const Slopes::Entry& entry : slopes.brick_shared)
         result[static_cast<Index>(entry.row)] += entry.value * of[bricks + static_cast<Index>(entry.column)];
     result.tail(shared) = below(of.data());
@@ -136,7 +135,7 @@ KrylovSolver::KrylovSolver(const Model& model, Slopes slopes, std::shared_ptr<co
     Inside& in = *inside_;
     in.bricks = static_cast<Index>(model.layout.bricks);
     in.shared = static_cast<Index>(model.layout.size() - model.layout.bricks);
-    in.stencil = stencil_of(model);
+    in.stencil = &model.stencil;
     in.slopes = std::move(slopes);
     in.conditioner = std::move(conditioner);
     in.gather(model);

@@ -14,6 +14,7 @@ namespace loam::climate {
 // each of them.
 class KrylovSolver {
 public:
+    // The model must outlive the solver.
     KrylovSolver(const Model& model, Slopes slopes, std::shared_ptr<const Conditioner> conditioner);
     ~KrylovSolver();
     KrylovSolver(KrylovSolver&&) noexcept;

@@ -11,12 +11,84 @@ namespace loam::climate {
 using Eigen::Index;
 using Matrix = Eigen::MatrixXd;
 
+namespace {
+
+// Orthonormal cosine waves over cells in a row, flat at both ends (DCT-II). Every other wave is even about the middle
+// and the rest are odd, so that each kind needs to see only half of the cells: half the work.
+class Waves {
+public:
+    explicit Waves(Index cells);
+    Index cells() const { return cells_; }
+    // The wave that the transform puts in a place: first the even ones.
+    Index wave_at(Index place) const { return place < evens() ? 2 * place : 2 * (place - evens()) + 1; }
+    // Of the unit chain of conductances with free ends.
+    double conductance(Index place) const;
+
+    // Along the columns' index of a matrix with a column per cell; the other way transposed.
+    template <class From, class To> void analyse(const From& from, To& to, Matrix& scratch) const;
+    template <class From, class To> void compose(const From& from, To& to, Matrix& scratch) const;
+
+private:
+    Index evens() const { return cells_ - cells_ / 2; }
+    Index cells_ = 0;
+    Matrix even_; // half of the cells x waves
+    Matrix odd_;
+};
+
+Waves::Waves(Index cells) : cells_(cells), even_(evens(), evens()), odd_(cells / 2, cells / 2)
+{
+    const auto count = static_cast<double>(cells);
+    const auto value = [count](Index wave, Index cell) {
+        return std::sqrt((wave == 0 ? 1.0 : 2.0) / count) *
+               std::cos(std::numbers::pi * static_cast<double>(wave) * (static_cast<double>(cell) + 0.5) / count);
+    };
+    for (Index cell = 0; cell < evens(); ++cell)
+        for (Index place = 0; place < evens(); ++place)
+            even_(cell, place) = value(2 * place, cell);
+    for (Index cell = 0; cell < cells / 2; ++cell)
+        for (Index place = 0; place < cells / 2; ++place)
+            odd_(cell, place) = value(2 * place + 1, cell);
+}
+
+double Waves::conductance(Index place) const
+{
+    return 2.0 - 2.0 * std::cos(std::numbers::pi * static_cast<double>(wave_at(place)) / static_cast<double>(cells_));
+}
+
+template <class From, class To> void Waves::analyse(const From& from, To& to, Matrix& scratch) const
+{
+    const Index half = cells_ / 2;
+    scratch.resize(from.rows(), cells_);
+    for (Index cell = 0; cell < half; ++cell) {
+        scratch.col(cell) = from.col(cell) + from.col(cells_ - 1 - cell);
+        scratch.col(evens() + cell) = from.col(cell) - from.col(cells_ - 1 - cell);
+    }
+    if (evens() > half)
+        scratch.col(half) = from.col(half);
+    to.leftCols(evens()).noalias() = scratch.leftCols(evens()) * even_;
+    to.rightCols(half).noalias() = scratch.rightCols(half) * odd_;
+}
+
+template <class From, class To> void Waves::compose(const From& from, To& to, Matrix& scratch) const
+{
+    const Index half = cells_ / 2;
+    scratch.resize(from.rows(), cells_);
+    scratch.leftCols(evens()).noalias() = from.leftCols(evens()) * even_.transpose();
+    scratch.rightCols(half).noalias() = from.rightCols(half) * odd_.transpose();
+    for (Index cell = 0; cell < half; ++cell) {
+        to.col(cell) = scratch.col(cell) + scratch.col(evens() + cell);
+        to.col(cells_ - 1 - cell) = scratch.col(cell) - scratch.col(evens() + cell);
+    }
+    if (evens() > half)
+        to.col(half) = scratch.col(half);
+}
+
+} // namespace
+
 struct LayeredSolver::Inside {
-    Index nx = 0;
-    Index ny = 0;
     Index nz = 0;
-    Matrix waves_x; // row: wave, column: cell; orthonormal
-    Matrix waves_y;
+    Waves x;
+    Waves y;
     // Of each wave's tridiagonal system, brick by brick from below: reciprocal pivots, and what a brick hands upwards.
     std::vector<double> reciprocal;
     std::vector<double> carried;
@@ -25,43 +97,20 @@ struct LayeredSolver::Inside {
     void solve_waves(double* values) const;
 };
 
-namespace {
-
-// Orthonormal cosine waves that are flat at both ends (DCT-II).
-Matrix cosine_waves(Index cells)
-{
-    Matrix waves(cells, cells);
-    const auto count = static_cast<double>(cells);
-    for (Index wave = 0; wave < cells; ++wave)
-        for (Index cell = 0; cell < cells; ++cell)
-            waves(wave, cell) =
-                std::sqrt((wave == 0 ? 1.0 : 2.0) / count) *
-                std::cos(std::numbers::pi * static_cast<double>(wave) * (static_cast<double>(cell) + 0.5) / count);
-    return waves;
-}
-
-// Of the chain of unit conductances with free ends.
-double wave_conductance(Index wave, Index cells)
-{
-    return 2.0 - 2.0 * std::cos(std::numbers::pi * static_cast<double>(wave) / static_cast<double>(cells));
-}
-
-} // namespace
-
 void LayeredSolver::Inside::factor(const Layers& layers)
 {
-    reciprocal.resize(static_cast<std::size_t>(nx * ny * nz));
+    reciprocal.resize(static_cast<std::size_t>(x.cells() * y.cells() * nz));
     carried.resize(reciprocal.size());
     std::size_t at = 0;
-    for (Index j = 0; j < ny; ++j)
-        for (Index i = 0; i < nx; ++i) {
+    for (Index j = 0; j < y.cells(); ++j)
+        for (Index i = 0; i < x.cells(); ++i) {
             double handed_w_k = 0.0; // by which the brick below lessens this one's pivot
             for (std::size_t k = 0; k < layers.nz; ++k, ++at) {
                 const double below_w_k = k > 0 ? layers.up_w_k[k - 1] : 0.0;
                 const double above_w_k = k + 1 < layers.nz ? layers.up_w_k[k] : 0.0;
                 const double pivot = below_w_k + above_w_k + layers.ground_w_k[k] +
-                                     layers.along_x_w_k[k] * wave_conductance(i, nx) +
-                                     layers.along_y_w_k[k] * wave_conductance(j, ny) - handed_w_k;
+                                     layers.along_x_w_k[k] * x.conductance(i) +
+                                     layers.along_y_w_k[k] * y.conductance(j) - handed_w_k;
                 reciprocal[at] = 1.0 / pivot;
                 carried[at] = above_w_k / pivot;
                 handed_w_k = above_w_k * carried[at];
@@ -72,7 +121,7 @@ void LayeredSolver::Inside::factor(const Layers& layers)
 void LayeredSolver::Inside::solve_waves(double* values) const
 {
     std::size_t at = 0;
-    for (Index wave = 0; wave < nx * ny; ++wave) {
+    for (Index wave = 0; wave < x.cells() * y.cells(); ++wave) {
         double* column = values + wave * nz;
         const double* given = carried.data() + at;
         const double* scale = reciprocal.data() + at;
@@ -85,15 +134,14 @@ void LayeredSolver::Inside::solve_waves(double* values) const
     }
 }
 
-LayeredSolver::LayeredSolver(const Layers& layers) : inside_(std::make_unique<Inside>())
+LayeredSolver::LayeredSolver(const Layers& layers)
+    : inside_(new Inside{.nz = static_cast<Index>(layers.nz),
+                         .x = Waves(static_cast<Index>(layers.nx)),
+                         .y = Waves(static_cast<Index>(layers.ny)),
+                         .reciprocal = {},
+                         .carried = {}})
 {
-    Inside& in = *inside_;
-    in.nx = static_cast<Index>(layers.nx);
-    in.ny = static_cast<Index>(layers.ny);
-    in.nz = static_cast<Index>(layers.nz);
-    in.waves_x = cosine_waves(in.nx);
-    in.waves_y = cosine_waves(in.ny);
-    in.factor(layers);
+    inside_->factor(layers);
 }
 
 LayeredSolver::~LayeredSolver() = default;
@@ -103,24 +151,27 @@ LayeredSolver& LayeredSolver::operator=(LayeredSolver&&) noexcept = default;
 void LayeredSolver::solve(std::span<double> values) const
 {
     const Inside& in = *inside_;
-    const Index block = in.nx * in.ny * in.nz;
+    const Index slice = in.nz * in.x.cells();
+    const Index block = slice * in.y.cells();
     assert(static_cast<Index>(values.size()) % block == 0);
-    Matrix waves(in.nz * in.nx, in.ny);
+    Matrix waves(slice, in.y.cells());
+    Matrix scratch;
+    Matrix scratch_x;
     for (std::size_t from = 0; from < values.size(); from += static_cast<std::size_t>(block)) {
-        Eigen::Map<Matrix> field(values.data() + from, in.nz * in.nx, in.ny);
-        waves.noalias() = field * in.waves_y.transpose();
-        for (Index j = 0; j < in.ny; ++j) {
-            Eigen::Map<Matrix> to(field.col(j).data(), in.nz, in.nx);
-            const Eigen::Map<const Matrix> slice(waves.col(j).data(), in.nz, in.nx);
-            to.noalias() = slice * in.waves_x.transpose();
+        Eigen::Map<Matrix> field(values.data() + from, slice, in.y.cells());
+        in.y.analyse(field, waves, scratch);
+        for (Index j = 0; j < in.y.cells(); ++j) {
+            const Eigen::Map<const Matrix> row(waves.col(j).data(), in.nz, in.x.cells());
+            Eigen::Map<Matrix> to(field.col(j).data(), in.nz, in.x.cells());
+            in.x.analyse(row, to, scratch_x);
         }
         in.solve_waves(values.data() + from);
-        for (Index j = 0; j < in.ny; ++j) {
-            Eigen::Map<Matrix> to(waves.col(j).data(), in.nz, in.nx);
-            const Eigen::Map<const Matrix> slice(field.col(j).data(), in.nz, in.nx);
-            to.noalias() = slice * in.waves_x;
+        for (Index j = 0; j < in.y.cells(); ++j) {
+            const Eigen::Map<const Matrix> row(field.col(j).data(), in.nz, in.x.cells());
+            Eigen::Map<Matrix> to(waves.col(j).data(), in.nz, in.x.cells());
+            in.x.compose(row, to, scratch_x);
         }
-        field.noalias() = waves * in.waves_y;
+        in.y.compose(waves, field, scratch);
     }
 }
 

@@ -12,6 +12,7 @@
 #include "core/climate/films.hpp"
 #include "core/climate/geometry.hpp"
 #include "core/climate/openings.hpp"
+#include "core/climate/stencil.hpp"
 
 namespace loam::climate {
 
@@ -113,6 +114,7 @@ struct Model {
     std::vector<double> patch_m2;
     RoomModel room;
     std::vector<Link> links;
+    Stencil stencil;              // the same by direction
     std::vector<double> side_w_k; // per brick, through the wall beside the bed to the room
     FloorModel floor;
     UndersideModel underside;

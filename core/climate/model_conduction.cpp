@@ -123,6 +123,7 @@ bool set_conduction(Model& model, const Box& box, const Scene& scene)
             return false;
     add_gaps(box, scene, bricks);
     model.links = conduction_links(bricks);
+    model.stencil = stencil_of(bricks, model.links);
     link_flanks(box, scene, bricks, model);
     model.floor.dryness = scene.dryness;
     const Sheet& lowest = box.underlay.empty() ? box.base : box.underlay.back();

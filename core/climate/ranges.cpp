@@ -212,6 +212,7 @@ private:
             varied_.faces = s_.model.faces;
         if (parts.conduction) {
             varied_.links = s_.model.links;
+            varied_.stencil = s_.model.stencil;
             varied_.side_w_k = s_.model.side_w_k;
         }
         varied_.room = s_.model.room;

@@ -92,10 +92,10 @@ struct CaseResult {
 struct Resolution {
     double cell_m = 0.025;  // on the floor
     double layer_m = 0.025; // through the bed
-    int most_columns = 1600;
+    int most_columns = 1000;
     double range_cell_m = 0.09;
     double range_layer_m = 0.04;
-    int most_range_columns = 160;
+    int most_range_columns = 100;
     friend bool operator==(const Resolution&, const Resolution&) = default;
 };
 

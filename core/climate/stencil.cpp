@@ -1,12 +1,10 @@
 #include "core/climate/stencil.hpp"
 
-#include <algorithm>
-
 namespace loam::climate {
 
 namespace {
 
-void add_flows(std::span<const double> w_k, std::size_t step, std::span<const double> celsius, std::span<double> flow_w)
+void add_along(std::span<const double> w_k, std::size_t step, std::span<const double> celsius, std::span<double> flow_w)
 {
     if (celsius.size() <= step)
         return;
@@ -21,24 +19,23 @@ void add_flows(std::span<const double> w_k, std::size_t step, std::span<const do
 
 } // namespace
 
-void Stencil::flows(std::span<const double> celsius, std::span<double> flow_w) const
+void Stencil::add_flows(std::span<const double> celsius, std::span<double> flow_w) const
 {
-    std::fill(flow_w.begin(), flow_w.end(), 0.0);
-    add_flows(up_w_k, 1, celsius, flow_w);
-    add_flows(right_w_k, right, celsius, flow_w);
-    add_flows(back_w_k, back, celsius, flow_w);
+    add_along(up_w_k, 1, celsius, flow_w);
+    add_along(right_w_k, right, celsius, flow_w);
+    add_along(back_w_k, back, celsius, flow_w);
 }
 
-Stencil stencil_of(const Model& model)
+Stencil stencil_of(const Bricks& bricks, const std::vector<Link>& links)
 {
-    const std::vector<double> zeros(model.layout.bricks, 0.0);
+    const std::vector<double> zeros(bricks.count(), 0.0);
     Stencil stencil{
-        .right = model.nz, .back = model.nx * model.nz, .up_w_k = zeros, .right_w_k = zeros, .back_w_k = zeros};
-    for (const Link& link : model.links) {
+        .right = bricks.nz, .back = bricks.nx * bricks.nz, .up_w_k = zeros, .right_w_k = zeros, .back_w_k = zeros};
+    for (const Link& link : links) {
         if (link.b == link.a + 1)
             stencil.up_w_k[link.a] = link.w_k;
         else
-            (link.b == link.a + model.nz ? stencil.right_w_k : stencil.back_w_k)[link.a] = link.w_k;
+            (link.b == link.a + bricks.nz ? stencil.right_w_k : stencil.back_w_k)[link.a] = link.w_k;
     }
     return stencil;
 }

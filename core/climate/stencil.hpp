@@ -5,7 +5,7 @@
 #include <span>
 #include <vector>
 
-#include "core/climate/model.hpp"
+#include "core/climate/bricks.hpp"
 
 namespace loam::climate {
 
@@ -16,10 +16,10 @@ struct Stencil {
     std::vector<double> right_w_k;
     std::vector<double> back_w_k;
 
-    // What flows from each brick to its neighbours at these temperatures, W.
-    void flows(std::span<const double> celsius, std::span<double> flow_w) const;
+    // Adds what flows from each brick to its neighbours at these temperatures, W.
+    void add_flows(std::span<const double> celsius, std::span<double> flow_w) const;
 };
 
-Stencil stencil_of(const Model& model);
+Stencil stencil_of(const Bricks& bricks, const std::vector<Link>& links);
 
 } // namespace loam::climate
