@@ -165,7 +165,7 @@ struct RoomState {
     friend bool operator==(const RoomState&, const RoomState&) = default;
 };
 
-enum class Fault { none, lamps_out, mats_stuck_on, covers_off };
+enum class Fault { none, lamps_out, mats_stuck_on, covers_off, power_cut };
 
 struct Case {
     std::string id; // "winter-day", …

@@ -29,6 +29,12 @@ inline Cells range_cells(const Resolution& resolution)
             std::max(resolution.layer_m, resolution.range_layer_m), resolution.most_range_columns};
 }
 
+inline Cells course_cells(const Resolution& resolution)
+{
+    return {std::max(resolution.cell_m, resolution.range_cell_m), resolution.course_layer_m,
+            resolution.most_range_columns};
+}
+
 // From the bottom of every column upwards. The base pane's underside is where a mat under it sits.
 enum class BrickKind { bottom_face, underlay, mat_face, pane, bed_face, bed, surface };
 

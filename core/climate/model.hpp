@@ -114,8 +114,9 @@ struct Model {
     std::vector<double> patch_m2;
     RoomModel room;
     std::vector<Link> links;
-    Stencil stencil;              // the same by direction
-    std::vector<double> side_w_k; // per brick, through the wall beside the bed to the room
+    Stencil stencil;                // the same by direction
+    std::vector<double> stored_j_k; // per brick, in a kelvin of it
+    std::vector<double> side_w_k;   // per brick, through the wall beside the bed to the room
     FloorModel floor;
     UndersideModel underside;
     std::vector<BowlModel> bowls;

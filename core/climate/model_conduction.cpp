@@ -15,6 +15,7 @@ constexpr double drying_depth_m = 0.04;
 // a bed's warm flank needs no unknown of its own. It is a few per cent of the loss.
 constexpr double flank_convection_w_m2k = 2.5;
 constexpr double least_thickness_m = 1e-4;
+constexpr double water_heat_j_m3k = 4.18e6; // Cengel Table A-9, 25 degC
 
 double black_body_slope_w_m2k(double celsius)
 {
@@ -27,8 +28,9 @@ double water_share(const BedLayer& layer, double dryness)
     return std::lerp(layer.water_damp.likely, std::min(layer.water_dry.likely, layer.water_damp.likely), dryness);
 }
 
-// Fills one column from the bottom up.
-void fill_column(const Box& box, const Scene& scene, std::size_t column, double dryness, Bricks& bricks)
+// Fills one column from the bottom up: size and conductivity of its bricks, and what each of them stores, J/K.
+void fill_column(const Box& box, const Scene& scene, std::size_t column, Bricks& bricks,
+                 std::vector<double>& stored_j_k)
 {
     const Geometry& g = scene.geometry;
     double below_surface_m = g.depth_m[column];
@@ -36,25 +38,30 @@ void fill_column(const Box& box, const Scene& scene, std::size_t column, double 
         const StackPlace& place = g.stack[k];
         double thickness_m = 0.0;
         double conductivity = 1.0; // of a face, of no effect
+        double stores_j_m3k = 0.0;
         if (place.kind == BrickKind::underlay) {
             thickness_m = box.underlay[place.layer].thickness_m;
             conductivity = box.underlay[place.layer].conductivity_w_mk.likely;
+            stores_j_m3k = box.underlay[place.layer].heat_capacity_j_m3k;
         } else if (place.kind == BrickKind::pane) {
             thickness_m = box.base.thickness_m;
             conductivity = box.base.conductivity_w_mk.likely;
+            stores_j_m3k = box.base.heat_capacity_j_m3k;
         } else if (place.kind == BrickKind::bed) {
             const BedLayer& layer = box.bed[place.layer];
             const double part_m =
                 place.share * std::lerp(layer.depth_left_m, layer.depth_right_m, g.x_m(column) / box.length_m);
             thickness_m = std::max(part_m, least_thickness_m);
             const double middle_m = below_surface_m - 0.5 * part_m;
-            const double dried = dryness * std::clamp(1.5 - middle_m / drying_depth_m, 0.0, 1.0);
-            conductivity = layer.conductivity_dry_w_mk.likely +
-                           layer.conductivity_per_water_w_mk.likely * water_share(layer, dried);
+            const double dried = scene.dryness[column] * std::clamp(1.5 - middle_m / drying_depth_m, 0.0, 1.0);
+            const double water = water_share(layer, dried);
+            conductivity = layer.conductivity_dry_w_mk.likely + layer.conductivity_per_water_w_mk.likely * water;
+            stores_j_m3k = layer.heat_capacity_dry_j_m3k + water_heat_j_m3k * water;
             below_surface_m -= part_m;
         }
         bricks.thickness_m[column * g.nz() + k] = thickness_m;
         bricks.conductivity_w_mk[column * g.nz() + k] = conductivity;
+        stored_j_k[column * g.nz() + k] = thickness_m * g.dx_m * g.dy_m * stores_j_m3k;
     }
 }
 
@@ -116,8 +123,9 @@ bool set_conduction(Model& model, const Box& box, const Scene& scene)
                   .thickness_m = std::vector<double>(model.layout.bricks),
                   .conductivity_w_mk = std::vector<double>(model.layout.bricks),
                   .joint_m2k_w = std::vector<double>(model.layout.bricks, 0.0)};
+    model.stored_j_k.assign(model.layout.bricks, 0.0);
     for (std::size_t c = 0; c < g.columns(); ++c)
-        fill_column(box, scene, c, scene.dryness[c], bricks);
+        fill_column(box, scene, c, bricks, model.stored_j_k);
     for (const double conductivity : bricks.conductivity_w_mk)
         if (!(conductivity > 0.0))
             return false;

@@ -71,7 +71,7 @@ bool set_devices(Model& model, const Box& box, const Case& now, const Scene& sce
     std::size_t powers = 0;
     for (std::size_t l = 0; l < box.lamps.size(); ++l) {
         const Lamp& lamp = box.lamps[l];
-        const bool on = (now.day || lamp.at_night) && now.fault != Fault::lamps_out;
+        const bool on = (now.day || lamp.at_night) && now.fault != Fault::lamps_out && now.fault != Fault::power_cut;
         model.devices[l].id = lamp.id;
         set_power(model.devices[l], lamp.power_w.likely, lamp.control, {.on = on}, powers);
     }
@@ -79,9 +79,9 @@ bool set_devices(Model& model, const Box& box, const Case& now, const Scene& sce
         const Mat& mat = box.mats[m];
         Device& device = model.devices[box.lamps.size() + m];
         const bool stuck = now.fault == Fault::mats_stuck_on;
+        const bool on = (now.day || mat.at_night || stuck) && now.fault != Fault::power_cut;
         device.id = mat.id;
-        set_power(device, mat.power_w.likely, mat.control, {.on = now.day || mat.at_night || stuck, .stuck = stuck},
-                  powers);
+        set_power(device, mat.power_w.likely, mat.control, {.on = on, .stuck = stuck}, powers);
     }
     model.layout.powers = powers;
     for (std::size_t l = 0; l < box.lamps.size(); ++l)

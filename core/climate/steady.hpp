@@ -96,6 +96,7 @@ struct Resolution {
     double range_cell_m = 0.09;
     double range_layer_m = 0.04;
     int most_range_columns = 100;
+    double course_layer_m = 0.02; // on the same wide cells: what runs over hours
     friend bool operator==(const Resolution&, const Resolution&) = default;
 };
 

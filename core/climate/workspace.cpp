@@ -34,13 +34,16 @@ bool begin_like(Workspace::Level& level, const std::string& case_id, const std::
 
 Workspace part_for(const Workspace& whole, const std::string& case_id)
 {
-    return {.field = part_for(whole.field, case_id), .ranges = part_for(whole.ranges, case_id)};
+    return {.field = part_for(whole.field, case_id),
+            .ranges = part_for(whole.ranges, case_id),
+            .course = part_for(whole.course, case_id)};
 }
 
 void take_back(Workspace& whole, const Workspace& part)
 {
     take_back(whole.field, part.field);
     take_back(whole.ranges, part.ranges);
+    take_back(whole.course, part.course);
 }
 
 bool knows(const Workspace& workspace, const std::string& case_id)

@@ -24,6 +24,7 @@ struct Workspace {
     };
     Level field;
     Level ranges;
+    Level course;
 };
 
 // A part of `whole` to solve one case with, and back again; so that cases can be solved side by side.
