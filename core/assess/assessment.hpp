@@ -9,6 +9,7 @@
 
 #include "core/catalog/prices.hpp"
 #include "core/catalog/rule.hpp"
+#include "core/climate/course.hpp"
 #include "core/climate/steady.hpp"
 #include "core/explain.hpp"
 #include "core/money.hpp"
@@ -156,6 +157,28 @@ struct PhotoperiodResult {
     friend bool operator==(const PhotoperiodResult&, const PhotoperiodResult&) = default;
 };
 
+// How long it takes until the least extreme place of the box passes what a species bears.
+struct TimeToLimit {
+    std::string species;
+    Direction direction = Direction::above; // above: the coolest place grows too hot; below: the warmest too cold
+    double limit_c = 0.0;
+    std::optional<double> earliest_h; // from the far end of the range; absent: not within the course
+    std::optional<double> likely_h;
+    Source source;
+    friend bool operator==(const TimeToLimit&, const TimeToLimit&) = default;
+};
+
+// What runs over hours. Readings are likely values; their range is that of the steady case it starts from.
+struct CourseResult {
+    std::string id; // days: winter, summer; drills: power-cut, lamp-out, mat-stuck-on, heat-wave, covers-off; warm-up
+    climate::Course course; // hours count from switching on, or from the fault
+    Range basking_spread_k; // low and high against likely, which is 0
+    Range warm_spread_k;
+    Range cool_spread_k;
+    std::vector<TimeToLimit> limits;
+    friend bool operator==(const CourseResult&, const CourseResult&) = default;
+};
+
 struct EnclosureResult {
     std::string id;
     std::string name;
@@ -165,6 +188,9 @@ struct EnclosureResult {
     MassResult mass;
     std::vector<HeatCase> heat; // empty until the climate stage has run
     std::vector<HumidityCase> humidity;
+    std::vector<CourseResult> days; // these three are empty until the course stage has run
+    std::vector<CourseResult> drills;
+    std::optional<CourseResult> warm_up; // the test run: from a box as warm as the winter room
     UvResult uv;
     PowerResult power;
     WaterResult water;
