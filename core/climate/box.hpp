@@ -125,6 +125,16 @@ struct Perch {
     friend bool operator==(const Perch&, const Perch&) = default;
 };
 
+// Inputs that a keeper's readings have tied together: the box holds what remains of their ranges, and those are no
+// longer independent of each other. Empty: they are.
+struct Ties {
+    std::vector<std::string> inputs; // named as in inputs.hpp
+    std::vector<double> correlation; // row by row
+    std::vector<double> narrowed;    // what remains of each input's own spread, 0..1
+    double accuracy_k = 0.0;         // of the thermometer: no temperature is told closer than this because of it
+    friend bool operator==(const Ties&, const Ties&) = default;
+};
+
 struct Box {
     double length_m = 0.0;
     double width_m = 0.0;
@@ -156,6 +166,7 @@ struct Box {
     // rises. Wires hang between both airs, so it lies between nothing and half: own estimate, no measurement found.
     Range mesh_return = {0.0, 0.25, 0.5};
     double model_error_k = 1.0; // standard deviation that remains when all inputs are exact
+    Ties ties;
     friend bool operator==(const Box&, const Box&) = default;
 };
 

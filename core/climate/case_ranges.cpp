@@ -50,19 +50,25 @@ std::optional<Solution> solve_from(const std::vector<double>* start, const Model
     return solve(model, room_start(model), solver, stop);
 }
 
-} // namespace
+// The balance with its factors, for sensitivities.
+struct Wide {
+    Scene scene;
+    Model model;
+    Solution solution;
+    BorderedSolver solver;
+};
 
-std::variant<std::vector<QuantityRange>, Lack> case_ranges(const Box& box, const Case& now, const Cells& cells,
-                                                           Workspace::Level& level, const std::stop_token& stop)
+std::variant<Wide, Lack> balanced(const Box& box, const Case& now, const Cells& cells, Workspace::Level& level,
+                                  const std::stop_token& stop)
 {
-    const auto scene = scene_for(box, cells, level);
+    auto scene = scene_for(box, cells, level);
     if (!scene)
         return Lack::stopped_or_not_physical;
-    const auto model = make_model(box, now, *scene);
+    auto model = make_model(box, now, *scene);
     if (!model)
         return Lack::out_of_range;
     BorderedSolver solver(*model, order_for(*model, level));
-    const auto solution = solve_from(start_of(level, now.id), *model, solver, stop);
+    auto solution = solve_from(start_of(level, now.id), *model, solver, stop);
     if (!solution)
         return Lack::stopped_or_not_physical;
     if (solution->balance.residual_w.empty())
@@ -70,13 +76,50 @@ std::variant<std::vector<QuantityRange>, Lack> case_ranges(const Box& box, const
     if (!solution->converged || !factor_at(*model, *solution, solver))
         return Lack::not_converged;
     keep_start(level, now.id, solution->values);
-    const Places places = find_places(*model, box, *scene, solution->values);
-    const Quantities quantities = make_quantities(*model, box, *scene, places, solution->values);
-    const Solved solved{box, now, *scene, *model, *solution, places, quantities};
+    return Wide{*std::move(scene), *std::move(model), *std::move(solution), std::move(solver)};
+}
+
+} // namespace
+
+std::variant<std::vector<QuantityRange>, Lack> case_ranges(const Box& box, const Case& now, const Cells& cells,
+                                                           Workspace::Level& level, const std::stop_token& stop)
+{
+    auto found = balanced(box, now, cells, level, stop);
+    if (const auto* lack = std::get_if<Lack>(&found))
+        return *lack;
+    auto& [scene, model, solution, solver] = std::get<Wide>(found);
+    const Places places = find_places(model, box, scene, solution.values);
+    const Quantities quantities = make_quantities(model, box, scene, places, solution.values);
+    const Solved solved{box, now, scene, model, solution, places, quantities};
     auto ranges = find_ranges(solved, solver, damp_state(solved, solver, stop), stop);
     if (!ranges)
         return Lack::stopped_or_not_physical;
     return *std::move(ranges);
+}
+
+std::variant<Effects, Lack> spot_effects(const Box& box, const Case& now, const std::vector<Spot>& spots,
+                                         const Cells& cells, Workspace::Level& level, const std::stop_token& stop)
+{
+    auto found = balanced(box, now, cells, level, stop);
+    if (const auto* lack = std::get_if<Lack>(&found))
+        return *lack;
+    auto& [scene, model, solution, solver] = std::get<Wide>(found);
+    Places places = find_places(model, box, scene, solution.values);
+    places.spots = spots;
+    const Quantities quantities = make_quantities(model, box, scene, places, solution.values);
+    const auto effects = find_effects({box, now, scene, model, solution, places, quantities}, solver, stop);
+    if (!effects)
+        return Lack::stopped_or_not_physical;
+    const auto of_spots = [&](const std::vector<double>& all) {
+        std::vector<double> few;
+        for (const std::size_t q : quantities.spots)
+            few.push_back(all[q]);
+        return few;
+    };
+    Effects result{.likely = of_spots(effects->likely), .inputs = {}};
+    for (const InputEffect& input : effects->inputs)
+        result.inputs.push_back({input.name, of_spots(input.at_low), of_spots(input.at_high)});
+    return result;
 }
 
 } // namespace loam::climate

@@ -19,4 +19,8 @@ enum class Lack { stopped_or_not_physical, out_of_range, not_converged };
 std::variant<std::vector<QuantityRange>, Lack> case_ranges(const Box& box, const Case& now, const Cells& cells,
                                                            Workspace::Level& level, const std::stop_token& stop);
 
+// What each input does to the readings at the spots.
+std::variant<Effects, Lack> spot_effects(const Box& box, const Case& now, const std::vector<Spot>& spots,
+                                         const Cells& cells, Workspace::Level& level, const std::stop_token& stop);
+
 } // namespace loam::climate

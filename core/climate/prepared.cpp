@@ -36,6 +36,7 @@ Box shape_of(Box box)
     box.mixing_w_m2k = {};
     box.mesh_return = {};
     box.model_error_k = 0.0;
+    box.ties = {};
     return box;
 }
 

@@ -134,6 +134,8 @@ Quantities make_quantities(const Model& model, const Box& box, const Scene& scen
             q.powers.push_back(add_place(q, model.layout.power(*device.regulated), false));
             q.probes.push_back(add(q, device.probe));
         }
+    for (const Spot& spot : places.spots)
+        q.spots.push_back(add(q, spot_reading(model, box, scene, spot, solution)));
     return q;
 }
 

@@ -9,6 +9,7 @@
 #include "core/climate/body.hpp"
 #include "core/climate/model.hpp"
 #include "core/climate/newton.hpp"
+#include "core/climate/spot.hpp"
 #include "core/climate/zones.hpp"
 
 namespace loam::climate {
@@ -36,6 +37,7 @@ struct Places {
     bool on_perch = false;
     std::optional<std::size_t> basking_perch; // the hottest in the beam: what a basker stands on there
     std::size_t hottest_face = 0;             // place of its inside in the solution
+    std::vector<Spot> spots;                  // asked for by the keeper's readings
 };
 Places find_places(const Model& model, const Box& box, const Scene& scene, const std::vector<double>& solution);
 
@@ -53,6 +55,7 @@ struct Quantities {
     std::size_t evaporation = 0;
     std::vector<std::size_t> powers; // of the regulated devices, in their order
     std::vector<std::size_t> probes;
+    std::vector<std::size_t> spots;
 };
 Quantities make_quantities(const Model& model, const Box& box, const Scene& scene, const Places& places,
                            const std::vector<double>& solution);

@@ -14,27 +14,6 @@ namespace {
 constexpr double curved_change_k = 0.2; // beyond this a second step bends the straight line
 constexpr double large_change_k = 4.0;  // beyond this the balance is solved again
 
-// Sums of squares per figure, and the input that adds most.
-struct Spread {
-    double below = 0.0;
-    double above = 0.0;
-    double most = 0.0; // of one input, mean of both sides
-    std::string by;
-};
-
-void add_ends(Spread& spread, const std::string& name, double at_low, double at_high)
-{
-    const double down = std::min({0.0, at_low, at_high});
-    const double up = std::max({0.0, at_low, at_high});
-    spread.below += down * down;
-    spread.above += up * up;
-    const double share = 0.5 * (down * down + up * up);
-    if (share > spread.most) {
-        spread.most = share;
-        spread.by = name;
-    }
-}
-
 double dot(const std::vector<double>& a, const std::vector<double>& b)
 {
     return std::inner_product(a.begin(), a.end(), b.begin(), 0.0);
@@ -49,11 +28,11 @@ public:
             likely_.push_back(value_of(quantity, s_.model, s_.solution));
             adjoints_.push_back(solver_.solve_transposed(gradient_of(quantity, s_.model, s_.solution)));
         }
-        spreads_.resize(likely_.size());
     }
 
-    bool run(const std::vector<OtherState>& others)
+    std::optional<Effects> run()
     {
+        Effects effects{.likely = likely_, .inputs = {}};
         Box box = s_.box;
         Case now = s_.now;
         bool going = true;
@@ -62,33 +41,13 @@ public:
             if (!going || range.low == range.high)
                 return;
             const Range whole = range;
-            const std::vector<double> at_low = changes(box, now, range, whole.low, parts);
-            const std::vector<double> at_high = changes(box, now, range, whole.high, parts);
-            for (std::size_t q = 0; q < spreads_.size(); ++q)
-                add_ends(spreads_[q], name, at_low[q], at_high[q]);
+            std::vector<double> at_low = changes(box, now, range, whole.low, parts);
+            std::vector<double> at_high = changes(box, now, range, whole.high, parts);
+            effects.inputs.push_back({name, std::move(at_low), std::move(at_high)});
             range = whole;
             restore(parts);
         });
-        for (const OtherState& other : others)
-            for (std::size_t q = 0; q < spreads_.size(); ++q)
-                add_ends(spreads_[q], other.name, other.values[q] - likely_[q], 0.0);
-        return going;
-    }
-
-    std::vector<QuantityRange> ranges() const
-    {
-        std::vector<QuantityRange> result;
-        const double floor = 1.645 * s_.box.model_error_k;
-        for (std::size_t q = 0; q < spreads_.size(); ++q) {
-            const Spread& spread = spreads_[q];
-            const double model = s_.quantities.all[q].is_temperature ? floor * floor : 0.0;
-            const double all = 0.5 * (spread.below + spread.above) + model;
-            result.push_back({.range = {likely_[q] - std::sqrt(spread.below + model), likely_[q],
-                                        likely_[q] + std::sqrt(spread.above + model)},
-                              .limited_by = spread.most > model ? spread.by : "model.error",
-                              .limited_share = all > 0.0 ? std::max(spread.most, model) / all : 0.0});
-        }
-        return result;
+        return going ? std::optional(std::move(effects)) : std::nullopt;
     }
 
 private:
@@ -231,19 +190,30 @@ private:
     Model varied_;
     std::vector<double> likely_;
     std::vector<std::vector<double>> adjoints_;
-    std::vector<Spread> spreads_;
 };
 
 } // namespace
+
+std::optional<Effects> find_effects(const Solved& solved, BorderedSolver& solver, const std::stop_token& stop)
+{
+    return Explorer(solved, solver, stop).run();
+}
 
 std::optional<std::vector<QuantityRange>> find_ranges(const Solved& solved, BorderedSolver& solver,
                                                       const std::vector<OtherState>& others,
                                                       const std::stop_token& stop)
 {
-    Explorer explorer(solved, solver, stop);
-    if (!explorer.run(others))
+    auto effects = find_effects(solved, solver, stop);
+    if (!effects)
         return std::nullopt;
-    return explorer.ranges();
+    const std::vector<double> none(effects->likely.size(), 0.0);
+    for (const OtherState& other : others) {
+        InputEffect effect{.name = other.name, .at_low = other.values, .at_high = none};
+        for (std::size_t q = 0; q < none.size(); ++q)
+            effect.at_low[q] -= effects->likely[q];
+        effects->inputs.push_back(std::move(effect));
+    }
+    return combine(solved.quantities, effects->likely, effects->inputs, solved.box);
 }
 
 } // namespace loam::climate

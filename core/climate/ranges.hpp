@@ -6,17 +6,12 @@
 #include <string>
 #include <vector>
 
+#include "core/climate/combine.hpp"
 #include "core/climate/inputs.hpp"
 #include "core/climate/newton.hpp"
 #include "core/climate/quantities.hpp"
 
 namespace loam::climate {
-
-struct QuantityRange {
-    Range range;
-    std::string limited_by;
-    double limited_share = 0.0;
-};
 
 // A state of the box beside the likely one, of which the ranges must take account.
 struct OtherState {
@@ -34,13 +29,18 @@ struct Solved {
     const Quantities& quantities;
 };
 
+struct Effects {
+    std::vector<double> likely; // of the quantities
+    std::vector<InputEffect> inputs;
+};
+
 // Method: each input in turn goes to the ends of its range; the change of every figure follows from the adjoint of the
 // converged balance (one transposed solve per figure, one residual per end), where it is not small corrected by one
 // step towards the end's own solution. Where it is large, or takes a thermostat past its limits, the balance is solved
-// again at the end. Ends combine as the root of the sum of squares,
-// those that lower a figure apart from those that raise it; temperatures add 1.645 times the model's own standard
-// deviation. Inputs count as independent. Source: JCGM 100:2008 (GUM), law of propagation (from memory).
-// `solver` must hold factors at the solution. nullopt only where `stop` was requested.
+// again at the end. `solver` must hold factors at the solution. nullopt only where `stop` was requested.
+std::optional<Effects> find_effects(const Solved& solved, BorderedSolver& solver, const std::stop_token& stop);
+
+// The effects of all inputs and of the other states, combined.
 std::optional<std::vector<QuantityRange>> find_ranges(const Solved& solved, BorderedSolver& solver,
                                                       const std::vector<OtherState>& others,
                                                       const std::stop_token& stop);

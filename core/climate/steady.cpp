@@ -3,51 +3,13 @@
 #include <variant>
 
 #include "core/climate/case_ranges.hpp"
-#include "core/climate/fine.hpp"
-#include "core/climate/prepared.hpp"
+#include "core/climate/field_balance.hpp"
 #include "core/climate/quantities.hpp"
 #include "core/climate/report.hpp"
 
 namespace loam::climate {
 
 namespace {
-
-struct Balanced {
-    Scene scene;
-    Model model;
-    Solution solution;
-};
-
-// A stale start may mislead; the room's state does not.
-std::optional<Solution> solve_from(const std::vector<double>* start, const Model& model, Workspace::Level& level,
-                                   const std::stop_token& stop)
-{
-    if (start != nullptr && fits(model, *start)) {
-        auto solution = solve_fine(model, *start, level.conditioner, stop);
-        if (!solution || solution->converged)
-            return solution;
-    }
-    return solve_fine(model, room_start(model), level.conditioner, stop);
-}
-
-std::variant<Balanced, Lack> balanced(const Box& box, const Case& room, const Cells& cells, Workspace::Level& level,
-                                      const std::stop_token& stop)
-{
-    auto scene = scene_for(box, cells, level);
-    if (!scene)
-        return Lack::stopped_or_not_physical;
-    auto model = make_model(box, room, *scene);
-    if (!model)
-        return Lack::out_of_range;
-    auto solution = solve_from(start_of(level, room.id), *model, level, stop);
-    if (!solution)
-        return Lack::stopped_or_not_physical;
-    if (solution->balance.residual_w.empty())
-        return Lack::out_of_range;
-    if (solution->converged)
-        keep_start(level, room.id, solution->values);
-    return Balanced{*std::move(scene), *std::move(model), *std::move(solution)};
-}
 
 std::optional<CaseResult> result_of(Lack lack, const Case& room)
 {
@@ -83,7 +45,7 @@ std::optional<CaseResult> solve_steady(const Box& given, const Case& room, Works
                                        const Resolution& resolution)
 {
     const Box box = as_in_case(given, room);
-    const auto found = balanced(box, room, field_cells(resolution), workspace.field, stop);
+    const auto found = field_balance(box, room, field_cells(resolution), workspace.field, stop);
     if (const auto* lack = std::get_if<Lack>(&found))
         return result_of(*lack, room);
     const auto& here = std::get<Balanced>(found);
@@ -111,7 +73,7 @@ std::optional<CaseResult> solve_likely(const Box& given, const Case& room, Works
                                        const Resolution& resolution)
 {
     const Box box = as_in_case(given, room);
-    const auto found = balanced(box, room, field_cells(resolution), workspace.field, stop);
+    const auto found = field_balance(box, room, field_cells(resolution), workspace.field, stop);
     if (const auto* lack = std::get_if<Lack>(&found))
         return result_of(*lack, room);
     const auto& here = std::get<Balanced>(found);
