@@ -36,6 +36,7 @@ Sentences money_sentences();
 Sentences caution_sentences();
 Sentences remedy_sentences();
 Sentences rule_sentences();
+Sentences drill_sentences(); // by the id of a course
 Sentences need_sentences();
 Sentences species_note_sentences();
 Sentences file_problem_sentences(); // of core/json and core/plan: {0}, {1}, … are the problem's args

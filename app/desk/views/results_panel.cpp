@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "app/desk/views/costs_view.hpp"
+#include "app/desk/views/courses_view.hpp"
 #include "app/desk/views/figures_view.hpp"
 #include "app/desk/views/findings_view.hpp"
 #include "app/desk/views/shopping_view.hpp"
@@ -24,22 +25,28 @@ struct ResultsPanel::Parts {
     QTabWidget* tabs = nullptr;
     FindingsView* findings = nullptr;
     FiguresView* figures = nullptr;
+    CoursesView* courses = nullptr;
     ShoppingView* shopping = nullptr;
     CostsView* costs = nullptr;
     WhyPane* why = nullptr;
     QLabel* stale = nullptr;
 
-    void refresh_figures(const words::Speaker& speaker) const;
+    void refresh_enclosure(const words::Speaker& speaker) const;
     void refresh();
 };
 
-void ResultsPanel::Parts::refresh_figures(const words::Speaker& speaker) const
+void ResultsPanel::Parts::refresh_enclosure(const words::Speaker& speaker) const
 {
     const auto& all = assessment->enclosures;
     const auto found = std::find_if(all.begin(), all.end(), [this](const assess::EnclosureResult& result) {
         return QString::fromStdString(result.id) == enclosure;
     });
     figures->show_groups(found == all.end() ? std::vector<FigureGroup>{} : figure_groups(*assessment, *found, speaker));
+    if (found == all.end()) {
+        courses->clear();
+    } else {
+        courses->show_courses(*found, assessment->complete, speaker);
+    }
 }
 
 void ResultsPanel::Parts::refresh()
@@ -49,7 +56,7 @@ void ResultsPanel::Parts::refresh()
     }
     const words::Speaker speaker(words::Formatter(units, QLocale()), plan, *catalog);
     findings->show_findings(*assessment, speaker);
-    refresh_figures(speaker);
+    refresh_enclosure(speaker);
     shopping->show_order(*assessment, speaker);
     costs->show_costs(*assessment, speaker);
     const auto serious = std::count_if(assessment->findings.begin(), assessment->findings.end(), [](const Finding& f) {
@@ -65,6 +72,7 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
     parts_->units = units;
     parts_->findings = new FindingsView(this);
     parts_->figures = new FiguresView(this);
+    parts_->courses = new CoursesView(this);
     parts_->shopping = new ShoppingView(this);
     parts_->costs = new CostsView(this);
     parts_->why = new WhyPane(this);
@@ -73,6 +81,7 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
     parts_->tabs->setDocumentMode(true);
     parts_->tabs->addTab(parts_->findings, tr("Findings"));
     parts_->tabs->addTab(parts_->figures, tr("Figures"));
+    parts_->tabs->addTab(parts_->courses, tr("Hour by hour"));
     parts_->tabs->addTab(parts_->shopping, tr("Shopping"));
     parts_->tabs->addTab(parts_->costs, tr("Costs"));
     parts_->stale = new QLabel(tr("Working out the new figures; these are the last ones."), this);
@@ -111,12 +120,22 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
             }
         });
     }
-    connect(parts_->tabs, &QTabWidget::currentChanged, this, [this, explain](int tab) {
-        // What the pane says belongs to the table in view.
-        const QAbstractItemView* views[] = {parts_->findings, parts_->figures, parts_->shopping,
-                                            parts_->costs->table()};
+    const auto explain_course = [this] {
+        if (const auto why = parts_->courses->explanation()) {
+            parts_->why->show_explanation(*why);
+        }
+    };
+    connect(parts_->courses, &CoursesView::courseChosen, this, explain_course);
+    connect(parts_->tabs, &QTabWidget::currentChanged, this, [this, explain, explain_course] {
+        // What the pane says belongs to what is in view.
         parts_->why->clear();
-        explain(views[tab]->currentIndex().siblingAtColumn(0).data(explanation_role));
+        const QWidget* tab = parts_->tabs->currentWidget();
+        if (tab == parts_->courses) {
+            explain_course();
+            return;
+        }
+        const auto* table = tab == parts_->costs ? parts_->costs->table() : qobject_cast<const QAbstractItemView*>(tab);
+        explain(table->currentIndex().siblingAtColumn(0).data(explanation_role));
     });
     connect(parts_->why, &WhyPane::placeChosen, this, &ResultsPanel::placeChosen);
     connect(parts_->findings, &QListView::doubleClicked, this, [this](const QModelIndex& index) {

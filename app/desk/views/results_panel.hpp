@@ -1,4 +1,4 @@
-// What was concluded: findings, figures per enclosure, shopping, costs and the chart over the years.
+// What was concluded: findings, figures and hours per enclosure, shopping, costs and the chart over the years.
 #pragma once
 
 #include <QWidget>
