@@ -47,7 +47,7 @@ QString instrument(climate::Measure measure)
 
 QString case_name(std::string_view id)
 {
-    static constexpr std::array<std::pair<std::string_view, const char*>, 8> words{{
+    static constexpr std::array<std::pair<std::string_view, const char*>, 9> words{{
         {"winter-day", QT_TRANSLATE_NOOP("names", "winter day")},
         {"winter-night", QT_TRANSLATE_NOOP("names", "winter night")},
         {"summer-day", QT_TRANSLATE_NOOP("names", "summer day")},
@@ -56,6 +56,7 @@ QString case_name(std::string_view id)
         {"power-cut", QT_TRANSLATE_NOOP("names", "power cut")},
         {"lamp-out", QT_TRANSLATE_NOOP("names", "lamp burnt out")},
         {"mat-stuck-on", QT_TRANSLATE_NOOP("names", "mat stuck on")},
+        {"covers-off", QT_TRANSLATE_NOOP("names", "covers forgotten off")},
     }};
     for (const auto& [known, word] : words) {
         if (known == id) {

@@ -27,6 +27,25 @@ bool solve_climates(const Context& context, Workspace::Store& store, std::stop_t
     return true;
 }
 
+// What runs over hours, from the solved cases. False only where `stop` was requested.
+bool follow_courses(const Context& context, Workspace::Store& store, std::stop_token stop, std::vector<Part>& parts)
+{
+    for (Part& part : parts) {
+        Workspace::Store::Kept& kept = store.of(part.housed.enclosure.id);
+        CourseKey key = course_key(context, part.housed);
+        if (kept.course_key != key) {
+            auto courses = assess_courses(context, part.housed, kept.climate, kept.starts, stop);
+            if (!courses) {
+                return false;
+            }
+            kept.courses = std::move(*courses);
+            kept.course_key = std::move(key);
+        }
+        part.courses = &kept.courses;
+    }
+    return true;
+}
+
 // Searching for remedies takes longer than all that it needs; the judgements are delivered first.
 bool search_remedies(Workspace::Store& store, std::stop_token stop, const std::vector<Part>& parts)
 {
@@ -47,7 +66,7 @@ bool search_remedies(Workspace::Store& store, std::stop_token stop, const std::v
 bool all_kept(const Context& context, Workspace::Store& store, const std::vector<Part>& parts)
 {
     for (const Part& part : parts) {
-        if (store.of(part.housed.enclosure.id).climate_key != climate_key(context, part.housed)) {
+        if (store.of(part.housed.enclosure.id).course_key != course_key(context, part.housed)) {
             return false;
         }
     }
@@ -74,7 +93,7 @@ std::optional<Assessment> assess(const plan::Plan& plan, const catalog::Catalog&
             kept.instant = assess_instant(context, housed);
             kept.instant_key = std::move(key);
         }
-        parts.push_back({housed, &kept.instant, nullptr});
+        parts.push_back({housed, &kept.instant, nullptr, nullptr});
         if (stop.stop_requested()) {
             return std::nullopt;
         }
@@ -86,11 +105,18 @@ std::optional<Assessment> assess(const plan::Plan& plan, const catalog::Catalog&
     if (!solve_climates(context, store, stop, parts)) {
         return std::nullopt;
     }
-    if (on_stage && solving) {
-        Assessment judged = compose(context, parts);
-        judged.complete = false; // remedies are still to come
-        on_stage(judged);
+    const auto deliver_in_part = [&] {
+        if (on_stage && solving) {
+            Assessment part = compose(context, parts);
+            part.complete = false; // more is still to come
+            on_stage(part);
+        }
+    };
+    deliver_in_part();
+    if (!follow_courses(context, store, stop, parts)) {
+        return std::nullopt;
     }
+    deliver_in_part();
     if (!search_remedies(store, stop, parts)) {
         return std::nullopt;
     }

@@ -30,8 +30,9 @@ private:
     std::unique_ptr<Store> store_;
 };
 
-// Called with each stage's result as it is ready: first the instant figures, then the climate and what follows from it
-// without its remedies (both complete == false), then all. Where nothing has to be solved anew, only the last.
+// Called with each stage's result as it is ready: first the instant figures, then the climate and what follows from it,
+// then with what runs over hours (complete == false so far), then all with its remedies. Where nothing has to be solved
+// anew, only the last.
 using OnStage = std::function<void(const Assessment&)>;
 
 // nullopt only where `stop` was requested.

@@ -27,6 +27,11 @@ EnclosureResult result_of(const Part& part, const Supplies& supplies)
         result.heat = part.climate->heat;
         result.humidity = part.climate->humidity;
     }
+    if (part.courses != nullptr) {
+        result.days = part.courses->days;
+        result.drills = part.courses->drills;
+        result.warm_up = part.courses->warm_up;
+    }
     return result;
 }
 
@@ -42,6 +47,9 @@ void append_notes(Notes& notes, const Part& part, const Supplies& supplies)
     append(notes, supplies.water.notes);
     if (part.climate != nullptr) {
         append(notes, part.climate->notes);
+    }
+    if (part.courses != nullptr) {
+        append(notes, part.courses->notes);
     }
 }
 

@@ -12,6 +12,7 @@ struct Part {
     Housed housed;
     const InstantStage* instant = nullptr;
     const ClimateStage* climate = nullptr; // nullptr: still to come
+    const CourseStage* courses = nullptr;  // likewise
 };
 
 Assessment compose(const Context& context, const std::vector<Part>& parts);

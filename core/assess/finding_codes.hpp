@@ -31,6 +31,8 @@ inline constexpr auto finding_codes = std::to_array<CodeEntry>({
     // The coolest place is hotter, or the warmest colder, than the body bears. Direction says which.
     {"danger.no-escape-from-heat", "low likely high max over_by", "case species"},
     {"danger.no-escape-from-cold", "low likely high min short_by", "case species"},
+    // Hours until the least extreme place passes what the body bears. Cases: the drills.
+    {"danger.drill", "limit earliest likely?", "case species"},
     {"danger.circuit", "low likely high max over_by rating voltage", "circuit"},
     {"danger.strip", "low likely high max over_by rating voltage", "strip"},
     {"danger.stand", "low likely high max over_by", "stand"},
@@ -84,6 +86,7 @@ inline constexpr auto finding_codes = std::to_array<CodeEntry>({
     {"heat.heat-wave", "low likely high min? max? short_by? over_by?", "case species measure limited_by"},
     {"heat.not-converged", "residual", "case"},
     {"heat.target-not-known", "", "zone species"},
+    {"heat.course-not-known", "", "course"},           // course: winter summer warm-up and the drills
     {"heat.not-computable", "", "reason"},             // reason: material-not-known, box-not-physical, power-not-known
     {"heat.device-saturated", "power", "device case"}, // at its limit and the thermostat's setpoint is not met
     {"humidity.level", "low likely high min? max? short_by? over_by? misting?", "case species measure"},

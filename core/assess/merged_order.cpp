@@ -18,7 +18,7 @@ buying::Household household_of(const plan::Plan& plan, const catalog::Catalog& c
     for (std::size_t i = 0; i < plan.enclosures.size(); ++i) {
         const Housed housed{plan.enclosures[i], i};
         stages.push_back(assess_instant(context, housed));
-        parts.push_back({housed, &stages.back(), nullptr});
+        parts.push_back({housed, &stages.back(), nullptr, nullptr});
         supplies.push_back(supplies_of(context, parts.back()));
     }
     return {all_needs(context, parts, supplies), owned_of(plan)};

@@ -7,6 +7,7 @@
 #include "core/assess/assess.hpp"
 #include "core/assess/climate_stage.hpp"
 #include "core/assess/context.hpp"
+#include "core/assess/courses.hpp"
 #include "core/assess/light.hpp"
 #include "core/assess/load.hpp"
 #include "core/assess/photoperiod.hpp"
@@ -39,6 +40,15 @@ struct ClimateKey {
 };
 ClimateKey climate_key(const Context& context, const Housed& housed);
 
+// What a course depends on beside the climate.
+struct CourseKey {
+    ClimateKey climate;
+    std::optional<plan::Photoperiod> photoperiod;
+    std::optional<plan::PowerCut> power_cut;
+    friend bool operator==(const CourseKey&, const CourseKey&) = default;
+};
+CourseKey course_key(const Context& context, const Housed& housed);
+
 struct InstantKey {
     plan::Enclosure enclosure;
     std::size_t index = 0;
@@ -59,6 +69,8 @@ struct Workspace::Store {
         std::optional<ClimateKey> climate_key;
         ClimateStage climate;
         bool has_remedies = false;
+        std::optional<CourseKey> course_key;
+        CourseStage courses;
     };
     std::vector<Kept> kept;
 

@@ -57,6 +57,11 @@ ClimateKey climate_key(const Context& context, const Housed& housed)
     return key;
 }
 
+CourseKey course_key(const Context& context, const Housed& housed)
+{
+    return {climate_key(context, housed), housed.enclosure.photoperiod, context.plan.site.room.power_cut};
+}
+
 InstantKey instant_key(const Context& context, const Housed& housed)
 {
     InstantKey key{housed.enclosure, housed.index, context.plan.jurisdiction, context.plan.site.latitude_deg};

@@ -88,6 +88,24 @@ constexpr Sentence rows[] = {
      QT_TRANSLATE_NOOP("sentences",
                        "There is no place warm enough {case}: the warmest is {range}, and {min} is the least "
                        "an animal bears ({species}).")},
+    {"danger.drill",
+     QT_TRANSLATE_NOOP("sentences", "The whole box is likely to grow too hot {case}: even the coolest place passes "
+                                    "{limit}, the most an animal bears ({species}), after {likely}, at worst after "
+                                    "{earliest}."),
+     Verdict::danger, Direction::above},
+    {"danger.drill",
+     QT_TRANSLATE_NOOP("sentences", "The whole box is likely to grow too cold {case}: even the warmest place falls "
+                                    "below {limit}, the least an animal bears ({species}), after {likely}, at worst "
+                                    "after {earliest}."),
+     Verdict::danger, Direction::below},
+    {"danger.drill",
+     QT_TRANSLATE_NOOP("sentences", "The whole box may grow too hot {case}: at worst even the coolest place passes "
+                                    "{limit}, the most an animal bears ({species}), after {earliest}."),
+     Verdict::tight, Direction::above},
+    {"danger.drill",
+     QT_TRANSLATE_NOOP("sentences", "The whole box may grow too cold {case}: at worst even the warmest place falls "
+                                    "below {limit}, the least an animal bears ({species}), after {earliest}."),
+     Verdict::tight, Direction::below},
     {"danger.circuit",
      QT_TRANSLATE_NOOP("sentences", "{circuit} is overloaded: {range} runs on it for hours, and {max} is the most that "
                                     "should ({rating} at {voltage}).")},

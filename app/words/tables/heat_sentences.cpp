@@ -110,6 +110,8 @@ constexpr Sentence rows[] = {
     {"heat.target-not-known",
      QT_TRANSLATE_NOOP("sentences",
                        "No target temperature is on file for the {zone} ({species}), so it is not judged.")},
+    {"heat.course-not-known",
+     QT_TRANSLATE_NOOP("sentences", "How {course} runs hour by hour can't be told: no balance was found for a step.")},
     {"heat.not-computable", QT_TRANSLATE_NOOP("sentences", "The temperatures can't be computed: {reason}.")},
     {"heat.device-saturated",
      QT_TRANSLATE_NOOP("sentences",

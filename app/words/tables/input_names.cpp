@@ -57,6 +57,8 @@ constexpr Sentence rows[] = {
     {"from", QT_TRANSLATE_NOOP("sentences", "present value")},
     {"area", QT_TRANSLATE_NOOP("sentences", "area")},
     {"fraction", QT_TRANSLATE_NOOP("sentences", "share")},
+    {"limit", QT_TRANSLATE_NOOP("sentences", "what an animal bears")},
+    {"earliest", QT_TRANSLATE_NOOP("sentences", "at the earliest")},
     {"zone", QT_TRANSLATE_NOOP("sentences", "zone")},
 };
 
