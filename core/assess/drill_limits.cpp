@@ -78,9 +78,12 @@ void report_drill(Notes& notes, const Housed& housed, const CourseResult& drill,
         if (limit.likely_h) {
             inputs.push_back({"likely", *limit.likely_h, "h"});
         }
-        report(notes, "danger.drill", judgement, housed.at(),
-               because("rule.body-limit", std::move(inputs), {{"case", drill.id}, {"species", limit.species}},
-                       limit.source));
+        const std::vector<Input> within{{"within", *limit.earliest_h, "h"}};
+        Finding& finding = report(notes, "danger.drill", judgement, housed.at(),
+                                  because("rule.body-limit", std::move(inputs),
+                                          {{"case", drill.id}, {"species", limit.species}}, limit.source));
+        finding.remedy = limit.direction == Direction::above ? remedy("remedy.carry-to-cool", within)
+                                                             : remedy("remedy.carry-to-warmth", within);
     }
 }
 

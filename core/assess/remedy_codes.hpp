@@ -45,6 +45,8 @@ inline constexpr auto remedy_codes = std::to_array<CodeEntry>({
     {"remedy.cooler-room", "to by", "case"},
     {"remedy.warmer-room", "to by", "case"},
     {"remedy.shade-from-sun", ""},
+    {"remedy.carry-to-warmth", "within"}, // hours from a fault
+    {"remedy.carry-to-cool", "within"},
     {"remedy.night-heat", "power"}, // lightless, W
     {"remedy.measure-first", ""},   // the range is wider than the target
     {"remedy.several-changes", ""}, // none that was tried alone does it

@@ -110,13 +110,18 @@ Quantities make_quantities(const Model& model, const Box& box, const Scene& scen
         return ZoneQuantities{surface, ground, add(q, operative_of(model, box, scene, zone, solution))};
     };
     q.basking = add_zone(places.zones.basking);
+    // Always there, so that the figures stand in the same order on cells of any width.
+    Reading stood_on = q.all[q.basking.surface].reading;
+    Reading felt_there = q.all[q.basking.operative].reading;
     if (places.basking_perch) {
         Body body = perch_body(box, scene, *places.basking_perch);
-        q.basking.surface = add(q, body_reading(model, box, scene, body, solution));
+        stood_on = body_reading(model, box, scene, body, solution);
         body.at.z_m += box.animal_back_m;
         body.length_m = box.animal_length_m;
-        q.basking.operative = add(q, body_reading(model, box, scene, body, solution));
+        felt_there = body_reading(model, box, scene, body, solution);
     }
+    q.basking.surface = add(q, std::move(stood_on));
+    q.basking.operative = add(q, std::move(felt_there));
     q.warm = add_zone(places.zones.warm);
     q.cool = add_zone(places.zones.cool);
     q.hottest_surface =

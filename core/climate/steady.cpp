@@ -1,5 +1,6 @@
 #include "core/climate/steady.hpp"
 
+#include <cassert>
 #include <variant>
 
 #include "core/climate/case_ranges.hpp"
@@ -31,6 +32,7 @@ std::vector<QuantityRange> likely_values(const Quantities& quantities, const Bal
 // Ranges about the values of the fine field.
 void widen(std::vector<QuantityRange>& likely, const std::vector<QuantityRange>& ranges)
 {
+    assert(likely.size() == ranges.size());
     for (std::size_t q = 0; q < likely.size(); ++q) {
         const Range& by = ranges[q].range;
         const double here = likely[q].range.likely;

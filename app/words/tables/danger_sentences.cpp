@@ -89,6 +89,9 @@ constexpr Sentence rows[] = {
                        "There is no place warm enough {case}: the warmest is {range}, and {min} is the least "
                        "an animal bears ({species}).")},
     {"danger.drill",
+     QT_TRANSLATE_NOOP("sentences", "All of the box passes {limit}, what an animal bears ({species}), {case}: at worst "
+                                    "after {earliest}.")},
+    {"danger.drill",
      QT_TRANSLATE_NOOP("sentences", "The whole box is likely to grow too hot {case}: even the coolest place passes "
                                     "{limit}, the most an animal bears ({species}), after {likely}, at worst after "
                                     "{earliest}."),

@@ -58,6 +58,7 @@ constexpr Sentence rows[] = {
     {"area", QT_TRANSLATE_NOOP("sentences", "area")},
     {"fraction", QT_TRANSLATE_NOOP("sentences", "share")},
     {"limit", QT_TRANSLATE_NOOP("sentences", "what an animal bears")},
+    {"within", QT_TRANSLATE_NOOP("sentences", "within")},
     {"earliest", QT_TRANSLATE_NOOP("sentences", "at the earliest")},
     {"zone", QT_TRANSLATE_NOOP("sentences", "zone")},
 };

@@ -43,6 +43,12 @@ constexpr Sentence rows[] = {
     {"remedy.lamp-under-pane", QT_TRANSLATE_NOOP("sentences", "Hang {device} inside, below the pane.")},
     {"remedy.lower-perch", QT_TRANSLATE_NOOP("sentences", "Make {fitting} lower by {by}.")},
     {"remedy.move-perch", QT_TRANSLATE_NOOP("sentences", "Move {fitting} away from beneath the lamp.")},
+    {"remedy.carry-to-warmth",
+     QT_TRANSLATE_NOOP("sentences", "Keep an insulated carrier and warmth that needs no mains ready, such as wrapped "
+                                    "bottles of warm water beside the animals, and have them in it within {within}.")},
+    {"remedy.carry-to-cool",
+     QT_TRANSLATE_NOOP("sentences", "Switch the heat off at the plug, and keep a carrier and a cool room ready to have "
+                                    "the animals there within {within}.")},
     {"remedy.cooler-room", QT_TRANSLATE_NOOP("sentences", "Keep the room {by} cooler {case}, at {to} or less.")},
     {"remedy.warmer-room", QT_TRANSLATE_NOOP("sentences", "Keep the room {by} warmer {case}, at {to} or more.")},
     {"remedy.shade-from-sun",

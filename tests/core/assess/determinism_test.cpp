@@ -29,18 +29,21 @@ TEST_CASE("an edit to the title solves nothing anew and is delivered once, compl
     CHECK(after->enclosures == before->enclosures);
 }
 
-TEST_CASE("stages are delivered in order: at once, with its climate, whole")
+TEST_CASE("stages are delivered in order: at once, with its climate, with its courses, whole")
 {
     std::vector<assess::Assessment> stages;
     assess::Workspace workspace;
     assess::assess(example("first-setup"), shipped_catalog(), day, workspace, {},
                    [&](const assess::Assessment& stage) { stages.push_back(stage); });
-    REQUIRE(stages.size() == 3);
+    REQUIRE(stages.size() == 4);
     CHECK(stages[0].enclosures[0].heat.empty());
     CHECK_FALSE(stages[0].complete);
     CHECK_FALSE(stages[1].enclosures[0].heat.empty());
+    CHECK(stages[1].enclosures[0].days.empty());
     CHECK_FALSE(stages[1].complete);
-    CHECK(stages[2].complete);
+    CHECK(stages[2].enclosures[0].days.size() == 2);
+    CHECK_FALSE(stages[2].complete);
+    CHECK(stages[3].complete);
     CHECK_FALSE(stages[0].shopping.empty());
 }
 
