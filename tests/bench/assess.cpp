@@ -15,8 +15,8 @@ using namespace loam::test;
 
 namespace {
 
-// Milliseconds from the call to each delivery: at once, the climate judged, the courses, all with remedies; then the same in
-// processor time.
+// Milliseconds from the call to each delivery: at once, the climate judged, the courses, all with remedies; then the
+// same in processor time.
 constexpr std::size_t stages = 4;
 using Deliveries = std::array<double, 2 * stages>;
 
