@@ -52,7 +52,7 @@ std::optional<Solution> solve_fine(const Model& model, std::vector<double> start
         if (result.converged)
             break;
         suit(conditioner, model, slopes);
-        const KrylovSolver solver(model, std::move(slopes), conditioner);
+        const KrylovSolver solver(model, slopes, conditioner);
         // No better than the end needs.
         const double enough = std::max(share, std::min(0.1, 0.3 * closed_share / open_share));
         const auto step = solver.solve(result.balance.residual_w, enough);

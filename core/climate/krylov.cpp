@@ -16,7 +16,7 @@ struct KrylovSolver::Inside {
     Index bricks = 0;
     Index shared = 0;
     const Stencil* stencil = nullptr;
-    Slopes slopes;
+    const Slopes* slopes = nullptr;
     std::shared_ptr<const Conditioner> conditioner;
     Matrix answers; // of the bricks to each touching place at one unit of it, the floor's columns by their patch's mean
     std::vector<Index> touching;
@@ -48,7 +48,7 @@ void KrylovSolver::Inside::gather(const Model& model)
         columns_of[patch] += 1.0;
     std::vector<Index> place(static_cast<std::size_t>(shared), none);
     std::vector<bool> deep(static_cast<std::size_t>(shared), false);
-    for (const Slopes::Entry& entry : slopes.brick_shared) {
+    for (const Slopes::Entry& entry : slopes->brick_shared) {
         if (place[entry.column] == none) {
             place[entry.column] = static_cast<Index>(touching.size());
             touching.push_back(static_cast<Index>(entry.column));
@@ -59,7 +59,7 @@ void KrylovSolver::Inside::gather(const Model& model)
     for (const Index column : touching)
         if (deep[static_cast<std::size_t>(column)])
             exact.emplace_back(place[static_cast<std::size_t>(column)], Vector::Zero(bricks));
-    for (const Slopes::Entry& entry : slopes.brick_shared) {
+    for (const Slopes::Entry& entry : slopes->brick_shared) {
         const Index at = place[entry.column];
         if (!deep[entry.column]) {
             const std::size_t patch = model.floor_patch[entry.row / nz];
@@ -82,7 +82,7 @@ void KrylovSolver::Inside::factor()
     for (Index p = 0; p < patches; ++p)
         of_patches.col(p) = below(floor.col(p).data());
     Matrix complement = Matrix::Zero(shared, shared);
-    for (const Slopes::Entry& entry : slopes.shared_shared)
+    for (const Slopes::Entry& entry : slopes->shared_shared)
         complement(static_cast<Index>(entry.row), static_cast<Index>(entry.column)) += entry.value;
     const Matrix eliminated = of_patches * by_patch;
     for (std::size_t t = 0; t < touching.size(); ++t)
@@ -95,21 +95,21 @@ void KrylovSolver::Inside::factor()
 Vector KrylovSolver::Inside::below(const double* bricks_part) const
 {
     Vector sum = Vector::Zero(shared);
-    slopes.add_from_bricks({bricks_part, static_cast<std::size_t>(bricks)},
-                           {sum.data(), static_cast<std::size_t>(shared)});
+    slopes->add_from_bricks({bricks_part, static_cast<std::size_t>(bricks)},
+                            {sum.data(), static_cast<std::size_t>(shared)});
     return sum;
 }
 
 void KrylovSolver::Inside::multiply(const Vector& of, Vector& result) const
 {
-    const Eigen::Map<const Vector> diagonal(slopes.diagonal.data(), bricks);
+    const Eigen::Map<const Vector> diagonal(slopes->diagonal.data(), bricks);
     result.head(bricks) = diagonal.cwiseProduct(of.head(bricks));
     stencil->add_flows({of.data(), static_cast<std::size_t>(bricks)},
                        {result.data(), static_cast<std::size_t>(bricks)});
-    for (const Slopes::Entry& entry : slopes.brick_shared)
+    for (const Slopes::Entry& entry : slopes->brick_shared)
         result[static_cast<Index>(entry.row)] += entry.value * of[bricks + static_cast<Index>(entry.column)];
     result.tail(shared) = below(of.data());
-    for (const Slopes::Entry& entry : slopes.shared_shared)
+    for (const Slopes::Entry& entry : slopes->shared_shared)
         result[bricks + static_cast<Index>(entry.row)] += entry.value * of[bricks + static_cast<Index>(entry.column)];
 }
 
@@ -129,14 +129,14 @@ void KrylovSolver::Inside::condition(const Vector& right, Vector& result) const
         result.head(bricks) -= answer * touched[place];
 }
 
-KrylovSolver::KrylovSolver(const Model& model, Slopes slopes, std::shared_ptr<const Conditioner> conditioner)
+KrylovSolver::KrylovSolver(const Model& model, const Slopes& slopes, std::shared_ptr<const Conditioner> conditioner)
     : inside_(std::make_unique<Inside>())
 {
     Inside& in = *inside_;
     in.bricks = static_cast<Index>(model.layout.bricks);
     in.shared = static_cast<Index>(model.layout.size() - model.layout.bricks);
     in.stencil = &model.stencil;
-    in.slopes = std::move(slopes);
+    in.slopes = &slopes;
     in.conditioner = std::move(conditioner);
     in.gather(model);
     in.factor();

@@ -14,8 +14,8 @@ namespace loam::climate {
 // each of them.
 class KrylovSolver {
 public:
-    // The model must outlive the solver.
-    KrylovSolver(const Model& model, Slopes slopes, std::shared_ptr<const Conditioner> conditioner);
+    // Model and slopes must outlive the solver, unchanged.
+    KrylovSolver(const Model& model, const Slopes& slopes, std::shared_ptr<const Conditioner> conditioner);
     ~KrylovSolver();
     KrylovSolver(KrylovSolver&&) noexcept;
     KrylovSolver& operator=(KrylovSolver&&) noexcept;

@@ -35,18 +35,22 @@ Zone hottest_block(const Model& model, const Geometry& g, double side_m, const s
         return std::clamp<std::size_t>(static_cast<std::size_t>(std::lround(side_m / step_m)), 1, most);
     };
     Block block{0, 0, cells(g.dx_m, g.nx), cells(g.dy_m, g.ny)};
-    Zone best;
+    const auto mean_c = [&](const Block& at) {
+        double sum = 0.0;
+        for (std::size_t j = at.j; j < at.j + at.deep; ++j)
+            for (std::size_t i = at.i; i < at.i + at.wide; ++i)
+                sum += solution[model.surface(j * g.nx + i)];
+        return sum / static_cast<double>(at.wide * at.deep);
+    };
+    Block best = block;
     double best_c = -INFINITY;
     for (block.j = 0; block.j + block.deep <= g.ny; ++block.j)
-        for (block.i = 0; block.i + block.wide <= g.nx; ++block.i) {
-            Zone zone = zone_of(g, block);
-            const double mean_c = value_of(surface_of(model, zone), solution);
-            if (mean_c > best_c + 1e-9) {
-                best_c = mean_c;
-                best = std::move(zone);
+        for (block.i = 0; block.i + block.wide <= g.nx; ++block.i)
+            if (const double here_c = mean_c(block); here_c > best_c + 1e-9) {
+                best_c = here_c;
+                best = block;
             }
-        }
-    return best;
+    return zone_of(g, best);
 }
 
 void keep_least_lit(Zone& zone, const std::vector<double>& light)
