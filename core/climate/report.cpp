@@ -33,13 +33,15 @@ void report_coldest_pane(const Model& model, const Solution& solution, CaseResul
     }
 }
 
-ZoneReading zone_reading(const Zone& zone, const ZoneQuantities& at, const std::vector<QuantityRange>& ranges)
+// `told` is the reading that the zone is judged by: what limits it is what a keeper should know.
+ZoneReading zone_reading(const Zone& zone, const ZoneQuantities& at, std::size_t told,
+                         const std::vector<QuantityRange>& ranges)
 {
     return {.surface_c = ranges[at.surface].range,
             .ground_c = ranges[at.ground].range,
             .operative_c = ranges[at.operative].range,
-            .limited_by = ranges[at.ground].limited_by,
-            .limited_share = ranges[at.ground].limited_share,
+            .limited_by = ranges[told].limited_by,
+            .limited_share = ranges[told].limited_share,
             .area = zone.area};
 }
 
@@ -101,9 +103,9 @@ void report_ranges(const Solved& solved, const std::vector<QuantityRange>& range
     const Quantities& q = solved.quantities;
     const Geometry& g = solved.scene.geometry;
     const Zones& zones = solved.places.zones;
-    result.basking = zone_reading(zones.basking, q.basking, ranges);
-    result.warm = zone_reading(zones.warm, q.warm, ranges);
-    result.cool = zone_reading(zones.cool, q.cool, ranges);
+    result.basking = zone_reading(zones.basking, q.basking, q.basking.surface, ranges);
+    result.warm = zone_reading(zones.warm, q.warm, q.warm.ground, ranges);
+    result.cool = zone_reading(zones.cool, q.cool, q.cool.ground, ranges);
     result.hottest_surface_c = ranges[q.hottest_surface].range;
     const std::size_t hottest = solved.places.hottest_column;
     result.hottest_at = solved.places.on_perch ? perch_body(solved.box, solved.scene, solved.places.hottest_perch).at

@@ -17,9 +17,10 @@ enum class Measure { surface, ground, operative };
 
 struct ZoneReading {
     Range surface_c;
-    Range ground_c;             // shaded thermometer lying at ground level
-    Range operative_c;          // what an animal's back feels
-    std::string limited_by;     // id of the input that widens `ground_c` most
+    Range ground_c;    // shaded thermometer lying at ground level
+    Range operative_c; // what an animal's back feels
+    std::string
+        limited_by; // id of the input that widens most what the zone is judged by: surface for basking, else ground
     double limited_share = 0.0; // its share of the variance, 0..1
     Rect area;                  // where the zone lies
     friend bool operator==(const ZoneReading&, const ZoneReading&) = default;
