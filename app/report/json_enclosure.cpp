@@ -183,6 +183,7 @@ json::Node enclosure_node(const assess::EnclosureResult& enclosure)
     node.add("space", space_node(enclosure.space)).add("substrate", substrate_node(enclosure.substrate));
     node.add("mass", mass_node(enclosure.mass)).add("heat", heat_node(enclosure.heat));
     node.add("humidity", humidity_node(enclosure.humidity)).add("uv", uv_node(enclosure.uv));
+    node.add("calibration", calibration_node(enclosure.calibration));
     node.add("power", power_node(enclosure.power)).add("water", water_node(enclosure.water));
     node.add("photoperiod", photoperiod_node(enclosure.photoperiod));
     return node;

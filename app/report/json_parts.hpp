@@ -7,6 +7,8 @@
 namespace loam::report {
 
 json::Node enclosure_node(const assess::EnclosureResult& enclosure);
+// What readings say; null where there are none.
+json::Node calibration_node(const std::optional<assess::CalibrationResult>& calibration);
 json::Node costs_node(const assess::Costs& costs);
 
 } // namespace loam::report

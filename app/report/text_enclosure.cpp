@@ -131,6 +131,9 @@ QString text_enclosure(const assess::EnclosureResult& enclosure, const Speaker& 
         text += QLatin1Char('\n') + columns(say("Humidity"));
         text += humidities(enclosure.humidity, speaker);
     }
+    if (enclosure.calibration) {
+        text += QLatin1Char('\n') + text_calibration(*enclosure.calibration, speaker);
+    }
     return text;
 }
 

@@ -45,6 +45,17 @@ QString instrument(climate::Measure measure)
     return nth(words, measure);
 }
 
+QString reading_use(assess::ReadingUse use)
+{
+    static constexpr std::array words{QT_TRANSLATE_NOOP("names", "used"),
+                                      QT_TRANSLATE_NOOP("names", "left out: doesn't fit"),
+                                      QT_TRANSLATE_NOOP("names", "not used: the readings don't fit together"),
+                                      QT_TRANSLATE_NOOP("names", "not used: outside the box"),
+                                      QT_TRANSLATE_NOOP("names", "not used: lamps on or off?"),
+                                      QT_TRANSLATE_NOOP("names", "not used: at which dimmer level?")};
+    return nth(words, use);
+}
+
 QString case_name(std::string_view id)
 {
     static constexpr std::array<std::pair<std::string_view, const char*>, 9> words{{

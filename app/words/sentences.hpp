@@ -30,6 +30,7 @@ Sentences danger_sentences();
 Sentences space_sentences(); // space, animals, materials, bed, stand
 Sentences heat_sentences();
 Sentences moisture_sentences();
+Sentences reading_sentences(); // of the keeper's thermometers
 Sentences light_sentences();
 Sentences electricity_sentences();
 Sentences money_sentences();

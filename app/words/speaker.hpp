@@ -23,12 +23,13 @@ public:
 
     const Formatter& formatter() const { return formatter_; }
 
-    QString finding(const Finding& finding) const;         // what is the matter, where and by how much
-    QString remedy(const Finding& finding) const;          // what to do; empty where there is nothing to do
-    QString method(const Because& because) const;          // how it was computed, and what its range comes from
-    QString because(const Because& because) const;         // the same with the figures that went in and the source
-    QString inputs(const Because& because) const;          // "room 18.0 °C · lamp 75 W"
-    QString uncertainty(const std::string& id) const;      // what an assumption or an input of the climate is about
+    QString finding(const Finding& finding) const;           // what is the matter, where and by how much
+    QString remedy(const Finding& finding) const;            // what to do; empty where there is nothing to do
+    QString method(const Because& because) const;            // how it was computed, and what its range comes from
+    QString because(const Because& because) const;           // the same with the figures that went in and the source
+    QString inputs(const Because& because) const;            // "room 18.0 °C · lamp 75 W"
+    QString moved(const climate::UpdatedInput& input) const; // "the open share of the mesh: was …, now …"
+    QString uncertainty(const std::string& id) const;        // what an assumption or an input of the climate is about
     QString place(const std::string& where) const;         // "flood lamp d1 in Front room box", from an id or a pointer
     QString name_of(std::string_view id) const;            // of a plan element, species, material, item or rule
     QString assumed(const assess::Assumed& assumed) const; // "Room in a heat wave: taken as 30–36 °C"

@@ -1,4 +1,8 @@
 // What an uncertain input is about: "model.film-factor", "bed.topsoil.wetness", "d1.power".
+#include <QCoreApplication>
+
+#include <cmath>
+
 #include "app/words/label_words.hpp"
 #include "app/words/sentences.hpp"
 #include "app/words/speaker.hpp"
@@ -48,6 +52,19 @@ QString Speaker::uncertainty(const std::string& id) const
     }
     const QString thing = label_word("thing", parts.thing).value_or(name_of(parts.thing));
     return translated(row->text).replace(QStringLiteral("{0}"), thing);
+}
+
+QString Speaker::moved(const climate::UpdatedInput& input) const
+{
+    const auto figure = [this](double value) {
+        return formatter_.number(value, std::abs(value) >= 10.0 ? 0 : std::abs(value) >= 1.0 ? 2 : 3);
+    };
+    const auto figures = [&](const Range& range) {
+        return QCoreApplication::translate("speaker", "%1 (%2 to %3)")
+            .arg(figure(range.likely), figure(range.low), figure(range.high));
+    };
+    return QCoreApplication::translate("speaker", "%1: was %2, now %3")
+        .arg(uncertainty(input.name), figures(input.before), figures(input.after));
 }
 
 } // namespace loam::words

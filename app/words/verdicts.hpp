@@ -26,7 +26,8 @@ Subject subject_of(std::string_view finding_code);       // by the code's first 
 QString zone(assess::Zone zone);           // "basking spot"
 QString measure(climate::Measure measure); // "ground level"
 QString instrument(climate::Measure measure);
-QString case_name(std::string_view id); // "winter day"; an unknown id is returned as it is
+QString reading_use(assess::ReadingUse use); // "used", "left out: doesn't fit"
+QString case_name(std::string_view id);      // "winter day"; an unknown id is returned as it is
 QString category(catalog::Category category);
 QString rule_kind(catalog::RuleKind kind);
 QString confidence(Confidence confidence);

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "core/assess/calibration_result.hpp"
 #include "core/catalog/prices.hpp"
 #include "core/catalog/rule.hpp"
 #include "core/climate/course.hpp"
@@ -190,7 +191,8 @@ struct EnclosureResult {
     std::vector<HumidityCase> humidity;
     std::vector<CourseResult> days; // these three are empty until the course stage has run
     std::vector<CourseResult> drills;
-    std::optional<CourseResult> warm_up; // the test run: from a box as warm as the winter room
+    std::optional<CourseResult> warm_up;          // the test run: from a box as warm as the winter room
+    std::optional<CalibrationResult> calibration; // absent: no readings, or the climate stage has not run
     UvResult uv;
     PowerResult power;
     WaterResult water;

@@ -25,6 +25,8 @@ inline constexpr auto assumption_ids = std::to_array<AssumptionId>({
     // Spread of a stated room temperature and humidity about the stated value (low, 0, high)
     {"room.stated_spread_k", "K"},
     {"room.stated_humidity_spread", "1"},
+    // Accuracy of a thermometer, plus or minus; the high end counts
+    {"reading.accuracy_k", "K"},
     // Shell and fittings; "panel.thickness_m.<material>" and "fitting.height_m.<kind>" beside these
     {"mesh.open_fraction", "1"},
     {"fitting.height_m", "m"},

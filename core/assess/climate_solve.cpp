@@ -19,24 +19,6 @@ bool is_in(const std::vector<std::string>& devices, const std::string& id)
     return std::find(devices.begin(), devices.end(), id) != devices.end();
 }
 
-// Those of the devices that draw anything in this case.
-std::vector<std::string> in_use(const climate::Box& box, const std::vector<std::string>& devices,
-                                const climate::Case& room)
-{
-    std::vector<std::string> used;
-    for (const climate::Lamp& lamp : box.lamps) {
-        if (is_in(devices, lamp.id) && (room.day || lamp.at_night)) {
-            used.push_back(lamp.id);
-        }
-    }
-    for (const climate::Mat& mat : box.mats) {
-        if (is_in(devices, mat.id) && (room.day || mat.at_night)) {
-            used.push_back(mat.id);
-        }
-    }
-    return used;
-}
-
 void set_level(climate::Box& box, const std::vector<std::string>& devices, double level)
 {
     for (climate::Lamp& lamp : box.lamps) {
@@ -142,6 +124,23 @@ bool matters_at_nought(const climate::CaseResult& nought, const climate::CaseRes
 
 } // namespace
 
+std::vector<std::string> devices_in_use(const climate::Box& box, const std::vector<std::string>& devices,
+                                        const climate::Case& room)
+{
+    std::vector<std::string> used;
+    for (const climate::Lamp& lamp : box.lamps) {
+        if (is_in(devices, lamp.id) && (room.day || lamp.at_night)) {
+            used.push_back(lamp.id);
+        }
+    }
+    for (const climate::Mat& mat : box.mats) {
+        if (is_in(devices, mat.id) && (room.day || mat.at_night)) {
+            used.push_back(mat.id);
+        }
+    }
+    return used;
+}
+
 // A dimmer without a stated level is one the keeper turns: the level that brings the likely reading to the middle of
 // the target is looked for.
 std::optional<SolvedCase> solve_case(const ClimateBox& set_up, const climate::Case& room,
@@ -150,7 +149,7 @@ std::optional<SolvedCase> solve_case(const ClimateBox& set_up, const climate::Ca
 {
     SolvedCase solved{
         room, set_up.box, {}, std::nullopt, std::nullopt, set_up.heaters, set_up.solid_perches, set_up.clearance_m};
-    Turning turning{set_up, room, workspace, stop, in_use(set_up.box, set_up.free_dimmers, room), set_up.box};
+    Turning turning{set_up, room, workspace, stop, devices_in_use(set_up.box, set_up.free_dimmers, room), set_up.box};
     auto result = turning.at(1.0, climate::solve_steady);
     const auto aim = set_up.free_dimmers.empty() ? std::nullopt : aim_of(species, room);
     if (result && result->converged && aim && room.fault == climate::Fault::none) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/assess/calibrate.hpp"
 #include "core/assess/side_by_side.hpp"
 
 namespace loam::assess {
@@ -36,7 +37,7 @@ void report_solution(Notes& notes, const Housed& housed, const SolvedCase& solve
 
 // The cases of one box, solved side by side in rounds; within a round none depends on another.
 struct Solving {
-    const ClimateBox& box;
+    const std::vector<ClimateBox>& boxes; // one for each room
     const std::vector<climate::Case>& rooms;
     const std::vector<const catalog::Species*>& species;
     const std::stop_token& stop;
@@ -50,7 +51,7 @@ struct Solving {
             own.push_back(climate::part_for(workspace, rooms[i].id));
         }
         side_by_side(which.size(), [&](std::size_t k) {
-            solved[which[k]] = solve_case(box, rooms[which[k]], species, own[k], stop);
+            solved[which[k]] = solve_case(boxes[which[k]], rooms[which[k]], species, own[k], stop);
         });
         for (const climate::Workspace& one : own) {
             climate::take_back(workspace, one);
@@ -129,7 +130,16 @@ std::optional<ClimateStage> assess_climate(const Context& context, const Housed&
     const auto species = species_in(housed.enclosure, context.catalog);
     report_missing_targets(stage.notes, housed, species);
     const std::vector<climate::Case> rooms = climate_cases(context, box.box, stage.notes);
-    Solving solving{box, rooms, species, stop, workspace, std::vector<std::optional<SolvedCase>>(rooms.size())};
+    const auto calibrated = calibrate_enclosure(context, housed, box, rooms, stage.notes, stop);
+    if (!calibrated) {
+        return std::nullopt;
+    }
+    stage.calibration = calibrated->result;
+    std::vector<ClimateBox> boxes;
+    for (const climate::Case& room : rooms) {
+        boxes.push_back(calibrated->at(box, room));
+    }
+    Solving solving{boxes, rooms, species, stop, workspace, std::vector<std::optional<SolvedCase>>(rooms.size())};
     solving.solve_all();
     for (std::optional<SolvedCase>& one : solving.solved) {
         if (!one) {

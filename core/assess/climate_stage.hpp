@@ -28,6 +28,7 @@ struct ClimateStage {
     std::vector<SolvedCase> solved;
     std::vector<HeatCase> heat;
     std::vector<HumidityCase> humidity;
+    std::optional<CalibrationResult> calibration; // absent: no readings
     Notes notes;
     friend bool operator==(const ClimateStage&, const ClimateStage&) = default;
 };
@@ -46,6 +47,10 @@ bool add_climate_remedies(ClimateStage& stage, const climate::Workspace& workspa
 std::optional<SolvedCase> solve_case(const ClimateBox& set_up, const climate::Case& room,
                                      const std::vector<const catalog::Species*>& species, climate::Workspace& workspace,
                                      std::stop_token stop);
+
+// Those of the devices that draw anything in this case.
+std::vector<std::string> devices_in_use(const climate::Box& box, const std::vector<std::string>& devices,
+                                        const climate::Case& room);
 
 // A zone's target for one species, and the reading it is compared with. nullopt: the species has no such zone.
 struct ZoneTarget {

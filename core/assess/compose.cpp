@@ -26,6 +26,7 @@ EnclosureResult result_of(const Part& part, const Supplies& supplies)
     if (part.climate != nullptr) {
         result.heat = part.climate->heat;
         result.humidity = part.climate->humidity;
+        result.calibration = part.climate->calibration;
     }
     if (part.courses != nullptr) {
         result.days = part.courses->days;

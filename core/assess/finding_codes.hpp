@@ -96,6 +96,17 @@ inline constexpr auto finding_codes = std::to_array<CodeEntry>({
     {"humidity.no-dry-retreat", "likely", "case"},
     {"humidity.misting-not-stated", ""},
 
+    // Readings of the keeper's thermometers
+    // low likely high: what the other readings and the box make expected. measure: surface, ground, operative.
+    {"reading.inconsistent", "low likely high value deviations", "reading measure"},
+    {"reading.outside-box", "", "reading"},
+    {"reading.lamps-not-stated", "", "reading"},
+    {"reading.dimmer-not-stated", "", "reading"},                 // a dimmer was on, at no stated level
+    {"reading.other-conditions", "room alike_within", "reading"}, // a note: no case is like those it was taken in
+    {"readings.too-few", "count needed"},                         // a note
+    {"readings.do-not-fit", "count chi_square chance"},           // all together, none of them by itself
+    {"readings.not-computable", ""},
+
     // Light
     {"uv.level", "low likely high min? max? short_by? over_by? distance", "lamp species"},
     {"uv.not-known", "distance?", "lamp? reason"}, // reason: no-table, too-near, too-far, mesh-unknown, age-unknown

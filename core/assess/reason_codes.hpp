@@ -21,6 +21,7 @@ inline constexpr auto rule_codes = std::to_array<CodeEntry>({
     {"rule.material-list"},    // only what the catalog knows can be computed
     {"rule.rated-load"},       // the maker's rating
     {"rule.heat-balance"},     // the coupled balance of heat and moisture
+    {"rule.readings"},         // the most probable inputs, given what was read
     {"rule.burn-threshold"},   // long contact with a hot surface
     {"rule.mat-limit"},        // a floor that an animal lies on for long
     {"rule.body-limit"},       // what the body bears

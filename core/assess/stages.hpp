@@ -33,7 +33,7 @@ InstantStage assess_instant(const Context& context, const Housed& housed);
 
 // Everything that a climate depends on; an edit to anything else leaves the solution as it is.
 struct ClimateKey {
-    plan::Enclosure enclosure; // without name, readings, photoperiod, strips
+    plan::Enclosure enclosure; // without name, dates of readings, photoperiod, strips
     std::size_t index = 0;     // stands in the pointers of its notes
     plan::Room room;
     friend bool operator==(const ClimateKey&, const ClimateKey&) = default;

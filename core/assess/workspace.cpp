@@ -47,7 +47,9 @@ ClimateKey climate_key(const Context& context, const Housed& housed)
 {
     ClimateKey key{housed.enclosure, housed.index, context.plan.site.room};
     key.enclosure.name.clear();
-    key.enclosure.readings.clear();
+    for (plan::Reading& reading : key.enclosure.readings) {
+        reading.date.reset();
+    }
     key.enclosure.photoperiod.reset();
     key.room.sun_reaches.reset();
     key.room.power_cut.reset();

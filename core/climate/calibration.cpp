@@ -164,14 +164,19 @@ std::optional<Calibration> calibrate(const Box& prior, const std::vector<TakenRe
     return result;
 }
 
+bool is_alike(const Calibration& calibration, const Case& now)
+{
+    const auto near_to = [&](const Condition& condition) {
+        return condition.lamps_on == now.day &&
+               std::abs(condition.room_c - now.room.temperature_c.likely) <= alike_within_k;
+    };
+    return now.fault == Fault::none &&
+           std::any_of(calibration.conditions.begin(), calibration.conditions.end(), near_to);
+}
+
 const Box& box_for(const Calibration& calibration, const Case& now)
 {
-    const bool alike =
-        std::any_of(calibration.conditions.begin(), calibration.conditions.end(), [&](const Condition& condition) {
-            return condition.lamps_on == now.day &&
-                   std::abs(condition.room_c - now.room.temperature_c.likely) <= alike_within_k;
-        });
-    return alike && now.fault == Fault::none ? calibration.alike : calibration.unlike;
+    return is_alike(calibration, now) ? calibration.alike : calibration.unlike;
 }
 
 } // namespace loam::climate

@@ -37,6 +37,7 @@ struct UpdatedInput {
     Range after;
     double shift_in_deviations = 0.0; // of its prior
     bool moved = false;               // or narrowed, by enough to tell
+    friend bool operator==(const UpdatedInput&, const UpdatedInput&) = default;
 };
 
 // Under what a reading was taken that was used.
@@ -77,7 +78,8 @@ inline constexpr double most_of_spread = 0.9; // or that is narrowed at least to
 std::optional<Calibration> calibrate(const Box& prior, const std::vector<TakenReading>& readings, Workspace& workspace,
                                      std::stop_token stop = {}, const Resolution& resolution = {});
 
-// The box for a case: no fault, lamps as in a reading that was used, and the room near to its room.
+// Whether a case is like a reading that was used: no fault, the lamps as then, and the room near to the room then.
+bool is_alike(const Calibration& calibration, const Case& now);
 const Box& box_for(const Calibration& calibration, const Case& now);
 
 } // namespace loam::climate

@@ -26,8 +26,11 @@ double value_at(const Range& prior, double deviations)
         return prior.likely; // to the bit
     if (prior.low > 0.0 && prior.high < 1.0)
         return 1.0 / (1.0 + std::exp(-along(odds(prior.low), odds(prior.likely), odds(prior.high), deviations)));
-    if (prior.low > 0.0)
-        return std::exp(along(std::log(prior.low), std::log(prior.likely), std::log(prior.high), deviations));
+    if (prior.low > 0.0) {
+        const double value =
+            std::exp(along(std::log(prior.low), std::log(prior.likely), std::log(prior.high), deviations));
+        return prior.high == 1.0 ? std::min(1.0, value) : value;
+    }
     const double value = along(prior.low, prior.likely, prior.high, deviations);
     return prior.low == 0.0 ? std::max(0.0, value) : value;
 }

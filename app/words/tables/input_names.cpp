@@ -60,6 +60,12 @@ constexpr Sentence rows[] = {
     {"limit", QT_TRANSLATE_NOOP("sentences", "what an animal bears")},
     {"within", QT_TRANSLATE_NOOP("sentences", "within")},
     {"earliest", QT_TRANSLATE_NOOP("sentences", "at the earliest")},
+    {"value", QT_TRANSLATE_NOOP("sentences", "read")},
+    {"deviations", QT_TRANSLATE_NOOP("sentences", "standard deviations off")},
+    {"room", QT_TRANSLATE_NOOP("sentences", "room")},
+    {"alike_within", QT_TRANSLATE_NOOP("sentences", "room alike within")},
+    {"chi_square", QT_TRANSLATE_NOOP("sentences", "chi-square")},
+    {"chance", QT_TRANSLATE_NOOP("sentences", "chance of a worse fit")},
     {"zone", QT_TRANSLATE_NOOP("sentences", "zone")},
 };
 

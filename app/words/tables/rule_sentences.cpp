@@ -57,6 +57,11 @@ constexpr Sentence rows[] = {
     {"rule.moisture-balance",
      QT_TRANSLATE_NOOP("sentences",
                        "What evaporates and is misted is balanced with what the air carries away and what condenses.")},
+    {"rule.readings",
+     QT_TRANSLATE_NOOP("sentences",
+                       "Every uncertain input is moved within its spread until the readings are met as well as their "
+                       "accuracy and the model's own error make probable. What is learned counts for cases with the "
+                       "lamps as in a reading and the room near to its room.")},
     {"rule.dew-point",
      QT_TRANSLATE_NOOP("sentences", "The coldest pane is compared with the dew point of the air in the box.")},
     {"rule.dry-retreat",

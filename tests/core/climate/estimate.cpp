@@ -74,5 +74,6 @@ TEST_CASE("an input's scale meets its range's ends, and never leaves what is phy
     }
     CHECK(value_at({0.5, 1.0, 1.5}, -9.0) > 0.0);
     CHECK(value_at({0.90, 0.93, 0.96}, 9.0) < 1.0);
+    CHECK(value_at({0.5, 0.8, 1.0}, 1.7) == 1.0);
     CHECK(value_at({0.0, 0.05, 0.15}, -9.0) == 0.0);
 }
