@@ -136,6 +136,7 @@ std::optional<ClimateStage> assess_climate(const Context& context, const Housed&
     }
     stage.calibration = calibrated->result;
     std::vector<ClimateBox> boxes;
+    boxes.reserve(rooms.size());
     for (const climate::Case& room : rooms) {
         boxes.push_back(calibrated->at(box, room));
     }

@@ -14,6 +14,7 @@
 #include "app/desk/editors/enclosure_bar.hpp"
 #include "app/desk/editors/equipment_page.hpp"
 #include "app/desk/editors/fittings_page.hpp"
+#include "app/desk/editors/readings_page.hpp"
 #include "app/desk/editors/site_page.hpp"
 #include "app/desk/editors/water_page.hpp"
 
@@ -32,7 +33,7 @@ struct FormPanel::Parts {
 void FormPanel::Parts::show_all() const
 {
     bar->show_state();
-    // Pages out of sight are filled when they are turned to: an edit costs one page, not eight.
+    // Pages out of sight are filled when they are turned to: an edit costs one page, not nine.
     pages.at(static_cast<std::size_t>(std::max(0, stack->currentIndex())))->show_state();
 }
 
@@ -62,6 +63,7 @@ FormPanel::FormPanel(SharedCatalog catalog, words::UnitSystem units, QWidget* pa
     add(tr("Furniture"), new FittingsPage(parts.state, this));
     add(tr("Equipment"), new EquipmentPage(parts.state, this));
     add(tr("Water and light"), new WaterPage(parts.state, this));
+    add(tr("Readings"), new ReadingsPage(parts.state, this));
     add(tr("Site and room"), new SitePage(parts.state, this));
     add(tr("Budget"), new BudgetPage(parts.state, this));
     parts.chapters->setFixedWidth(parts.chapters->sizeHintForColumn(0) + 14);

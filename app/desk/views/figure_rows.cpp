@@ -2,6 +2,7 @@
 
 #include <QObject>
 
+#include "app/desk/views/reading_rows.hpp"
 #include "app/words/verdicts.hpp"
 
 namespace loam::desk {
@@ -259,6 +260,9 @@ std::vector<FigureGroup> figure_groups(const assess::Assessment& assessment, con
         groups.push_back(warmth_group(heat, speaker));
     }
     groups.push_back(moisture_group(enclosure, speaker));
+    if (enclosure.calibration) {
+        groups.push_back(reading_group(*enclosure.calibration, speaker));
+    }
     groups.push_back(light_group(enclosure, speaker));
     groups.push_back(supply_group(enclosure, speaker));
     groups.push_back(weight_group(enclosure, speaker));

@@ -200,6 +200,21 @@ private slots:
         QCOMPARE(plan::write(window_->document().plan()), before);
     }
 
+    void a_reading_is_added_and_typed_in_and_undo_takes_both_back()
+    {
+        const plan::Plan before = window_->document().plan();
+        turn_to(QStringLiteral("Readings"));
+        QWidget* readings = page("readingsPage");
+        find<QAbstractButton>("add", readings)->click();
+        QCOMPARE(window_->document().plan().enclosures.front().readings.size(),
+                 before.enclosures.front().readings.size() + 1);
+        type_into(find<QLineEdit>("value_c", readings), QStringLiteral("31.5"));
+        QCOMPARE(window_->document().plan().enclosures.front().readings.back().value_c, 31.5);
+        trigger("editUndo");
+        trigger("editUndo");
+        QVERIFY(window_->document().plan() == before);
+    }
+
     void every_chapter_shows_and_every_add_can_be_undone()
     {
         auto* chapters = find<QListWidget>("chapters");
