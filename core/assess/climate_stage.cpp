@@ -47,6 +47,7 @@ struct Solving {
     void solve(const std::vector<std::size_t>& which)
     {
         std::vector<climate::Workspace> own;
+        own.reserve(which.size());
         for (const std::size_t i : which) {
             own.push_back(climate::part_for(workspace, rooms[i].id));
         }
