@@ -6,6 +6,7 @@
 #include "app/drawing/dimensions.hpp"
 #include "app/drawing/heat_layer.hpp"
 #include "app/drawing/names.hpp"
+#include "app/drawing/section_lines.hpp"
 #include "app/drawing/shapes.hpp"
 
 namespace loam::drawing {
@@ -114,6 +115,7 @@ void paint(QPainter& painter, const QRectF& area, const Picture& picture)
     const Frame frame = lay_out(picture.enclosure, area, picture.font);
     paint_floor_heat(painter, frame, picture);
     paint_section_heat(painter, frame, picture);
+    paint_section_lines(painter, frame, picture);
     paint_bed(painter, frame, picture);
     paint_walls(painter, frame, picture);
     const std::vector<Shape> shapes = shapes_of(picture.enclosure, frame);
@@ -123,6 +125,7 @@ void paint(QPainter& painter, const QRectF& area, const Picture& picture)
     paint_names(painter, frame, picture, shapes);
     paint_zones(painter, frame, picture);
     paint_isoline_labels(painter, frame, picture, shapes);
+    paint_section_line_labels(painter, frame, picture, shapes);
     paint_figures(painter, frame, picture);
     paint_heat_legend(painter, frame, picture);
     painter.restore();

@@ -6,7 +6,9 @@
 #include <cmath>
 
 #include "app/drawing/dimensions.hpp"
+#include "app/drawing/field_reading.hpp"
 #include "app/drawing/isolines.hpp"
+#include "app/drawing/levels.hpp"
 #include "app/drawing/shapes.hpp"
 #include "app/drawing/verdict_mark.hpp"
 #include "app/words/verdicts.hpp"
@@ -16,18 +18,10 @@ namespace loam::drawing {
 namespace {
 
 constexpr double least_span_k = 4.0;
-constexpr int most_lines = 6;
 
 QRectF rect_on_plan(const Frame& frame, const climate::Rect& area)
 {
     return {on_plan(frame, area.x_m, area.y_m + area.width_m), on_plan(frame, area.x_m + area.length_m, area.y_m)};
-}
-
-// "29 °C": on a drawing tenths would pretend.
-QString whole_degrees(double c, const words::Formatter& formatter)
-{
-    const words::DisplayUnit unit = words::display_unit(words::Quantity::temperature, formatter.system());
-    return formatter.number(c * unit.factor + unit.offset, 0) + QLatin1Char(' ') + unit.symbol;
 }
 
 QPainterPath path_of(const Line& line, const Frame& frame)
@@ -37,18 +31,6 @@ QPainterPath path_of(const Line& line, const Frame& frame)
         path.lineTo(on_plan(frame, point.x(), point.y()));
     }
     return path;
-}
-
-// Isolines at round figures in the reader's own unit.
-std::vector<double> levels_c(const Span& span, const words::Formatter& formatter)
-{
-    std::vector<double> levels;
-    const bool us = formatter.system() == words::UnitSystem::us;
-    const auto shown = [us](double c) { return us ? c * 1.8 + 32.0 : c; };
-    for (const double level : round_levels(shown(span.low), shown(span.high), most_lines)) {
-        levels.push_back(us ? (level - 32.0) / 1.8 : level);
-    }
-    return levels;
 }
 
 } // namespace
@@ -216,7 +198,8 @@ void paint_section_heat(QPainter& painter, const Frame& frame, const Picture& pi
     painter.fillRect(QRectF(on_section(frame, 0.0, middle_m), on_section(frame, shell.length_m, 0.0)),
                      colour_at(span.share(section.lower_air_c)));
     painter.setOpacity(picture.stale ? 0.45 : 0.9);
-    const double step_m = section.nx > 0 ? shell.length_m / static_cast<double>(section.nx) : 0.0;
+    painter.setRenderHint(QPainter::Antialiasing, false); // smoothed edges would show as a grid
+    const double step_m = section_step_m(heat->detail);
     for (std::size_t row = 0; row < section.nz; ++row) {
         const double below_m = row == 0 ? 0.0 : (section.z_m[row - 1] + section.z_m[row]) / 2.0;
         const double above_m =

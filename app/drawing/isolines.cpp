@@ -73,6 +73,8 @@ bool extend(Line& line, std::vector<Segment>& segments)
 
 std::vector<Line> join(std::vector<Segment> segments)
 {
+    // A cell centre that has the level itself leaves segments without length, which would end as lines of their own.
+    std::erase_if(segments, [](const Segment& segment) { return meet(segment.from, segment.to); });
     std::vector<Line> lines;
     while (!segments.empty()) {
         Line line{segments.back().from, segments.back().to};

@@ -5,43 +5,92 @@
 #include <QLabel>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QPixmap>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <functional>
+#include <optional>
 
 #include "app/desk/look/theme.hpp"
 #include "app/drawing/enclosure_drawing.hpp"
+#include "app/drawing/probe.hpp"
 #include "app/words/verdicts.hpp"
 
 namespace loam::desk {
 
 namespace {
 
-// The sheet itself: paints the picture and tells what was clicked.
+// The sheet itself: paints the picture, tells what was clicked, and reads the temperatures under the pointer.
 class Sheet : public QWidget {
 public:
     explicit Sheet(QWidget* parent) : QWidget(parent)
     {
         setMinimumSize(320, 260);
         setFocusPolicy(Qt::ClickFocus);
+        setMouseTracking(true);
     }
 
     drawing::Picture picture;
     std::function<void(const QString&)> chosen;
 
+    // After a change of `picture`.
+    void redraw()
+    {
+        drawn_ = QPixmap();
+        update();
+    }
+
 protected:
     void paintEvent(QPaintEvent*) override
     {
+        // The drawing is kept: the pointer moves far more often than it changes.
+        const QSize pixels = size() * devicePixelRatio();
+        if (drawn_.size() != pixels) {
+            draw(pixels);
+        }
         QPainter painter(this);
-        picture.font = font();
-        picture.inks = is_dark(palette()) ? drawing::Inks::dark() : drawing::Inks::light();
-        drawing::paint(painter, rect(), picture);
+        painter.drawPixmap(rect(), drawn_);
+        if (pointer_) {
+            drawing::paint_probe(painter, *pointer_, rect(), picture);
+        }
+    }
+
+    void changeEvent(QEvent* event) override
+    {
+        QWidget::changeEvent(event);
+        redraw(); // palette or font, perhaps
     }
 
     void mousePressEvent(QMouseEvent* event) override
     {
         chosen(drawing::element_at(event->position(), rect(), picture));
     }
+
+    void mouseMoveEvent(QMouseEvent* event) override
+    {
+        pointer_ = event->position();
+        update();
+    }
+
+    void leaveEvent(QEvent*) override
+    {
+        pointer_.reset();
+        update();
+    }
+
+private:
+    void draw(const QSize& pixels)
+    {
+        drawn_ = QPixmap(pixels);
+        drawn_.setDevicePixelRatio(devicePixelRatio());
+        picture.font = font();
+        picture.inks = is_dark(palette()) ? drawing::Inks::dark() : drawing::Inks::light();
+        QPainter painter(&drawn_);
+        drawing::paint(painter, rect(), picture);
+    }
+
+    QPixmap drawn_;
+    std::optional<QPointF> pointer_;
 };
 
 } // namespace
@@ -120,7 +169,7 @@ DrawingView::DrawingView(words::UnitSystem units, QWidget* parent) : QWidget(par
     column->addWidget(parts_->sheet, 1);
     connect(parts_->cases, &QComboBox::currentIndexChanged, this, [this] {
         parts_->sheet->picture.case_id = parts_->cases->currentData().toString();
-        parts_->sheet->update();
+        parts_->sheet->redraw();
     });
 }
 
@@ -137,7 +186,7 @@ void DrawingView::show_plan(const plan::Plan& plan, const QString& enclosure)
     }
     parts_->find_result();
     parts_->fill_cases();
-    parts_->sheet->update();
+    parts_->sheet->redraw();
 }
 
 void DrawingView::show_assessment(const SharedAssessment& assessment, bool stale)
@@ -146,19 +195,19 @@ void DrawingView::show_assessment(const SharedAssessment& assessment, bool stale
     parts_->sheet->picture.stale = stale;
     parts_->find_result();
     parts_->fill_cases();
-    parts_->sheet->update();
+    parts_->sheet->redraw();
 }
 
 void DrawingView::set_units(words::UnitSystem units)
 {
     parts_->sheet->picture.formatter = words::Formatter(units, QLocale());
-    parts_->sheet->update();
+    parts_->sheet->redraw();
 }
 
 void DrawingView::highlight(const QString& element)
 {
     parts_->sheet->picture.highlighted = element;
-    parts_->sheet->update();
+    parts_->sheet->redraw();
 }
 
 } // namespace loam::desk

@@ -1,0 +1,106 @@
+#include "app/drawing/probe.hpp"
+
+#include <QFontMetricsF>
+#include <algorithm>
+
+#include "app/drawing/field_reading.hpp"
+#include "app/drawing/heat_layer.hpp"
+#include "app/drawing/shapes.hpp"
+
+namespace loam::drawing {
+
+namespace {
+
+using words::Quantity;
+
+QString line(const QString& name, double stored, Quantity quantity, const words::Formatter& formatter)
+{
+    return name + QStringLiteral("  ") + formatter.value(stored, quantity);
+}
+
+QStringList floor_lines(const climate::CaseResult& detail, double x_m, double y_m, const words::Formatter& formatter)
+{
+    const auto reading = read_floor(detail.floor, x_m, y_m);
+    if (!reading) {
+        return {};
+    }
+    QStringList lines{line(QObject::tr("surface"), reading->surface_c, Quantity::temperature, formatter),
+                      line(QObject::tr("ground level, shaded"), reading->ground_c, Quantity::temperature, formatter),
+                      line(QObject::tr("animal's back"), reading->operative_c, Quantity::temperature, formatter)};
+    constexpr double least_w_m2 = 1.0;
+    if (reading->beam_w_m2 >= least_w_m2) {
+        lines << line(QObject::tr("lamp light"), reading->beam_w_m2, Quantity::flux, formatter);
+    }
+    return lines;
+}
+
+QStringList section_lines(const climate::CaseResult& detail, double x_m, double z_m, const Picture& picture)
+{
+    const auto bed = read_bed_c(
+        detail, [&picture](double x) { return bed_top_m(picture.enclosure, x); }, x_m, z_m);
+    if (bed) {
+        return {line(QObject::tr("bed"), *bed, Quantity::temperature, picture.formatter)};
+    }
+    const bool upper = z_m > picture.enclosure.shell.height_m / 2.0;
+    return {upper
+                ? line(QObject::tr("upper air"), detail.section.upper_air_c, Quantity::temperature, picture.formatter)
+                : line(QObject::tr("lower air"), detail.section.lower_air_c, Quantity::temperature, picture.formatter)};
+}
+
+} // namespace
+
+QStringList probe_lines(const QPointF& point, const QRectF& area, const Picture& picture)
+{
+    const assess::HeatCase* heat = case_in_view(picture);
+    if (heat == nullptr) {
+        return {};
+    }
+    const Frame frame = lay_out(picture.enclosure, area, picture.font);
+    QStringList lines;
+    if (frame.plan.contains(point)) {
+        lines = floor_lines(heat->detail, (point.x() - frame.plan.left()) / frame.pixels_per_m,
+                            (frame.plan.bottom() - point.y()) / frame.pixels_per_m, picture.formatter);
+    } else if (frame.section.contains(point)) {
+        lines = section_lines(heat->detail, (point.x() - frame.section.left()) / frame.pixels_per_m,
+                              (frame.section.bottom() - point.y()) / frame.pixels_per_m, picture);
+    }
+    if (!lines.isEmpty() && picture.stale) {
+        lines << QObject::tr("from before the last change");
+    }
+    return lines;
+}
+
+QRectF readout_box(const QPointF& point, const QSizeF& size, const QRectF& area)
+{
+    constexpr double clear_px = 16.0;
+    const bool fits_right = point.x() + clear_px + size.width() <= area.right();
+    const bool fits_above = point.y() - clear_px - size.height() >= area.top();
+    const double left = fits_right ? point.x() + clear_px : point.x() - clear_px - size.width();
+    const double top = fits_above ? point.y() - clear_px - size.height() : point.y() + clear_px;
+    return {QPointF(std::max(area.left(), left), top), size};
+}
+
+void paint_probe(QPainter& painter, const QPointF& point, const QRectF& area, const Picture& picture)
+{
+    const QStringList lines = probe_lines(point, area, picture);
+    if (lines.isEmpty()) {
+        return;
+    }
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setFont(picture.font);
+    const QFontMetricsF metrics(picture.font);
+    double width = 0.0;
+    for (const QString& each : lines) {
+        width = std::max(width, metrics.horizontalAdvance(each));
+    }
+    const QRectF box =
+        readout_box(point, QSizeF(width + 16.0, metrics.height() * static_cast<double>(lines.size()) + 8.0), area);
+    painter.setPen(QPen(picture.inks.ink, 1.0, picture.stale ? Qt::DashLine : Qt::SolidLine));
+    painter.setBrush(picture.inks.paper);
+    painter.drawRoundedRect(box, 4, 4);
+    painter.drawText(box.adjusted(8, 4, -8, -4), Qt::AlignLeft | Qt::AlignVCenter, lines.join(QLatin1Char('\n')));
+    painter.restore();
+}
+
+} // namespace loam::drawing
