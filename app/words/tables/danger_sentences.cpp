@@ -93,12 +93,12 @@ constexpr Sentence rows[] = {
                                     "after {earliest}.")},
     {"danger.drill",
      QT_TRANSLATE_NOOP("sentences", "The whole box is likely to grow too hot {case}: even the coolest place passes "
-                                    "{limit}, the most an animal bears ({species}), after {likely}, at worst after "
+                                    "{limit}, the most an animal bears ({species})[, after {likely}], at worst after "
                                     "{earliest}."),
      Verdict::danger, Direction::above},
     {"danger.drill",
      QT_TRANSLATE_NOOP("sentences", "The whole box is likely to grow too cold {case}: even the warmest place falls "
-                                    "below {limit}, the least an animal bears ({species}), after {likely}, at worst "
+                                    "below {limit}, the least an animal bears ({species})[, after {likely}], at worst "
                                     "after {earliest}."),
      Verdict::danger, Direction::below},
     {"danger.drill",
