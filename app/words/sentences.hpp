@@ -44,8 +44,9 @@ Sentences file_problem_sentences(); // of core/json and core/plan: {0}, {1}, …
 Sentences catalog_problem_sentences();
 Sentences need_kind_names();
 Sentences input_names();
-Sentences assumption_names(); // and inputs of the climate balance
-Sentences property_names();   // of a thing, {0}, in the climate balance
+Sentences assumption_names();    // and inputs of the climate balance
+Sentences narrowing_sentences(); // by the id of an input, or by its property
+Sentences property_names();      // of a thing, {0}, in the climate balance
 
 // nullptr where the code has no sentence.
 const Sentence* find_sentence(Sentences table, std::string_view code, Judgement judgement = {});

@@ -30,6 +30,9 @@ public:
     QString inputs(const Because& because) const;            // "room 18.0 °C · lamp 75 W"
     QString moved(const climate::UpdatedInput& input) const; // "the open share of the mesh: was …, now …"
     QString uncertainty(const std::string& id) const;        // what an assumption or an input of the climate is about
+    // "The open share of the mesh decides this range most (41% of it). Measure …": what an input has to do with a
+    // range, and what would narrow it.
+    QString decides(const std::string& id, double share) const;
     QString place(const std::string& where) const;         // "flood lamp d1 in Front room box", from an id or a pointer
     QString name_of(std::string_view id) const;            // of a plan element, species, material, item or rule
     QString assumed(const assess::Assumed& assumed) const; // "Room in a heat wave: taken as 30–36 °C"

@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "app/words/capitals.hpp"
 #include "app/words/label_words.hpp"
 #include "app/words/sentences.hpp"
 #include "app/words/speaker.hpp"
@@ -65,6 +66,17 @@ QString Speaker::moved(const climate::UpdatedInput& input) const
     };
     return QCoreApplication::translate("speaker", "%1: was %2, now %3")
         .arg(uncertainty(input.name), figures(input.before), figures(input.after));
+}
+
+QString Speaker::decides(const std::string& id, double share) const
+{
+    const QString first = QCoreApplication::translate("speaker", "%1 decides this range most (%2 of it).")
+                              .arg(capitalised(uncertainty(id)), formatter_.value(share, Quantity::fraction));
+    const Sentence* row = find_sentence(narrowing_sentences(), id);
+    if (row == nullptr) {
+        row = find_sentence(narrowing_sentences(), split(id).property);
+    }
+    return row != nullptr ? first + QLatin1Char(' ') + translated(row->text) : first;
 }
 
 } // namespace loam::words

@@ -24,6 +24,7 @@ FigureRow row_of(const QString& name, const Range& figure, Quantity quantity, co
                   .likely = formatter.value(figure.likely, quantity),
                   .range = exact ? QString() : formatter.span(figure, quantity),
                   .target = {},
+                  .decided_by = {},
                   .why = {}};
     row.why.title = name + QStringLiteral(": ") + formatter.range(figure, quantity);
     return row;
@@ -57,7 +58,12 @@ FigureGroup space_group(const assess::EnclosureResult& enclosure, const words::S
         space.governing_rule.empty() ? QString() : tr("Governing rule: %1").arg(speaker.name_of(space.governing_rule));
     group.rows.push_back(floor);
     for (const assess::RuleResult& rule : space.rules) {
-        FigureRow row{.name = QString::fromStdString(rule.title), .likely = {}, .range = {}, .target = {}, .why = {}};
+        FigureRow row{.name = QString::fromStdString(rule.title),
+                      .likely = {},
+                      .range = {},
+                      .target = {},
+                      .decided_by = {},
+                      .why = {}};
         row.likely = rule.required_m2 ? formatter.value(*rule.required_m2, Quantity::area) : tr("not known");
         row.range = rule.required_grown_m2
                         ? tr("grown: %1").arg(formatter.value(*rule.required_grown_m2, Quantity::area))
@@ -81,9 +87,9 @@ FigureRow zone_row(const assess::ZoneResult& zone, const words::Speaker& speaker
         tr("Heat balance of the enclosure, read as %1 (%2). Target of %3.")
             .arg(words::measure(zone.measure), words::instrument(zone.measure), speaker.name_of(zone.species));
     if (!zone.limited_by.empty()) {
-        row.why.inputs =
-            tr("Most of the range comes from %1 (%2 of it).")
-                .arg(speaker.name_of(zone.limited_by), formatter.value(zone.limited_share, Quantity::fraction));
+        row.decided_by = tr("%1, %2").arg(speaker.uncertainty(zone.limited_by),
+                                          formatter.value(zone.limited_share, Quantity::fraction));
+        row.why.inputs = speaker.decides(zone.limited_by, zone.limited_share);
     }
     row.why.source = words::source(zone.target_c.source);
     return row;
@@ -94,7 +100,8 @@ FigureGroup warmth_group(const assess::HeatCase& heat, const words::Speaker& spe
     const words::Formatter& formatter = speaker.formatter();
     FigureGroup group{tr("Warmth, %1").arg(words::case_name(heat.id)), {}};
     if (!heat.known) {
-        group.rows.push_back({.name = tr("not known"), .likely = {}, .range = {}, .target = {}, .why = {}});
+        group.rows.push_back(
+            {.name = tr("not known"), .likely = {}, .range = {}, .target = {}, .decided_by = {}, .why = {}});
         return group;
     }
     for (const assess::ZoneResult& zone : heat.zones) {
@@ -121,7 +128,7 @@ FigureGroup moisture_group(const assess::EnclosureResult& enclosure, const words
     FigureGroup group{tr("Moisture at ground level"), {}};
     for (const assess::HumidityCase& humidity : enclosure.humidity) {
         const QString name = words::case_name(humidity.id);
-        FigureRow row{.name = name, .likely = tr("not known"), .range = {}, .target = {}, .why = {}};
+        FigureRow row{.name = name, .likely = tr("not known"), .range = {}, .target = {}, .decided_by = {}, .why = {}};
         if (humidity.relative_humidity) {
             row = row_of(name, *humidity.relative_humidity, Quantity::fraction, formatter);
         }
@@ -141,8 +148,12 @@ FigureGroup light_group(const assess::EnclosureResult& enclosure, const words::S
     const words::Formatter& formatter = speaker.formatter();
     FigureGroup group{tr("Light"), {}};
     const assess::UvResult& uv = enclosure.uv;
-    FigureRow row{
-        .name = tr("UV index at the basking spot"), .likely = tr("not known"), .range = {}, .target = {}, .why = {}};
+    FigureRow row{.name = tr("UV index at the basking spot"),
+                  .likely = tr("not known"),
+                  .range = {},
+                  .target = {},
+                  .decided_by = {},
+                  .why = {}};
     if (uv.uvi_at_basking) {
         row = row_of(row.name, *uv.uvi_at_basking, Quantity::uv_index, formatter);
     }
@@ -154,8 +165,12 @@ FigureGroup light_group(const assess::EnclosureResult& enclosure, const words::S
     row.why.source = words::source(uv.target_uvi.source);
     group.rows.push_back(row);
     const assess::PhotoperiodResult& day = enclosure.photoperiod;
-    FigureRow hours{
-        .name = tr("Hours of light a day"), .likely = tr("not known"), .range = {}, .target = {}, .why = {}};
+    FigureRow hours{.name = tr("Hours of light a day"),
+                    .likely = tr("not known"),
+                    .range = {},
+                    .target = {},
+                    .decided_by = {},
+                    .why = {}};
     if (day.hours) {
         hours = row_of(hours.name, exactly(*day.hours), Quantity::hours, formatter);
     }
@@ -181,7 +196,7 @@ FigureGroup supply_group(const assess::EnclosureResult& enclosure, const words::
                                    tr("The power of all devices, added up.")));
     group.rows.push_back(explained(row_of(tr("Energy a day"), power.daily_kwh, Quantity::energy, formatter),
                                    tr("What each device draws by day and by night, the mean of winter and summer.")));
-    FigureRow outlets{.name = tr("Outlets"), .likely = {}, .range = {}, .target = {}, .why = {}};
+    FigureRow outlets{.name = tr("Outlets"), .likely = {}, .range = {}, .target = {}, .decided_by = {}, .why = {}};
     outlets.likely = formatter.count(power.timed_outlets + power.always_on_outlets);
     outlets.range = tr("%1 timed, %2 always on")
                         .arg(formatter.count(power.timed_outlets), formatter.count(power.always_on_outlets));

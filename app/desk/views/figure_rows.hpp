@@ -16,6 +16,7 @@ struct FigureRow {
     QString likely;
     QString range;
     QString target;
+    QString decided_by{}; // the input that widens the range most
     Explanation why;
 };
 

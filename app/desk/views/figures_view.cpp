@@ -1,6 +1,7 @@
 #include "app/desk/views/figures_view.hpp"
 
 #include <QHeaderView>
+#include <QResizeEvent>
 #include <QSet>
 
 #include "app/desk/look/table_manners.hpp"
@@ -12,12 +13,12 @@ namespace loam::desk {
 
 namespace {
 
-enum Column { name_column, verdict_column, likely_column, range_column, target_column };
+enum Column { name_column, verdict_column, likely_column, range_column, target_column, decided_column };
 
 QTreeWidgetItem* item_of(const FigureRow& row, bool dark)
 {
-    auto* item =
-        new QTreeWidgetItem({words::capitalised(row.name), row.why.verdict_words, row.likely, row.range, row.target});
+    auto* item = new QTreeWidgetItem(
+        {words::capitalised(row.name), row.why.verdict_words, row.likely, row.range, row.target, row.decided_by});
     item->setTextAlignment(likely_column, Qt::AlignRight | Qt::AlignVCenter);
     item->setTextAlignment(range_column, Qt::AlignRight | Qt::AlignVCenter);
     item->setTextAlignment(target_column, Qt::AlignRight | Qt::AlignVCenter);
@@ -25,8 +26,12 @@ QTreeWidgetItem* item_of(const FigureRow& row, bool dark)
         item->setIcon(verdict_column, drawing::verdict_icon(row.why.judgement->verdict, dark));
     }
     item->setData(name_column, explanation_role, QVariant::fromValue(row.why));
-    for (int column = name_column; column <= target_column; ++column) {
+    for (int column = name_column; column <= decided_column; ++column) {
         item->setToolTip(column, item->text(column));
+    }
+    if (!row.decided_by.isEmpty()) {
+        item->setToolTip(range_column, row.range + QLatin1Char('\n') + row.why.inputs);
+        item->setToolTip(decided_column, row.why.inputs);
     }
     return item;
 }
@@ -37,13 +42,15 @@ FiguresView::FiguresView(QWidget* parent) : QTreeWidget(parent)
 {
     setObjectName(QStringLiteral("figures"));
     setAccessibleName(tr("Figures of the enclosure in view"));
-    setHeaderLabels({tr("Figure"), tr("Verdict"), tr("Likely"), tr("Range"), tr("Target")});
+    setHeaderLabels(
+        {tr("Figure"), tr("Verdict"), tr("Likely"), tr("Range"), tr("Target"), tr("What decides the range")});
     set_table_manners(*this);
     // Set widths, since one long entry must not push the names away.
     const struct {
         Column column;
         int width;
-    } widths[] = {{verdict_column, 170}, {likely_column, 68}, {range_column, 118}, {target_column, 112}};
+    } widths[] = {
+        {verdict_column, 170}, {likely_column, 68}, {range_column, 118}, {target_column, 112}, {decided_column, 240}};
     for (const auto& each : widths) {
         header()->setSectionResizeMode(each.column, QHeaderView::Interactive);
         header()->resizeSection(each.column, each.width);
@@ -51,6 +58,13 @@ FiguresView::FiguresView(QWidget* parent) : QTreeWidget(parent)
     for (const int column : {likely_column, range_column, target_column}) {
         headerItem()->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
     }
+}
+
+void FiguresView::resizeEvent(QResizeEvent* event)
+{
+    constexpr int roomy_px = 900; // in less, the tip of the range and the "why?" pane tell it
+    setColumnHidden(decided_column, event->size().width() < roomy_px);
+    QTreeWidget::resizeEvent(event);
 }
 
 void FiguresView::show_groups(const std::vector<FigureGroup>& groups)

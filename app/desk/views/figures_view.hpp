@@ -14,6 +14,9 @@ public:
     explicit FiguresView(QWidget* parent = nullptr);
 
     void show_groups(const std::vector<FigureGroup>& groups);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override; // what decides a range has a column where there is room
 };
 
 } // namespace loam::desk

@@ -122,9 +122,19 @@ TEST_CASE("Every uncertain input of the climate balance is named, so that nobody
         climate::visit_inputs(box, now, [&](const std::string& name, Range&, const climate::Parts&) {
             INFO(name);
             CHECK(speaker.uncertainty(name) != QString::fromStdString(name));
+            // What decides a range, and what to do about it: two sentences.
+            CHECK(speaker.decides(name, 0.41).count(QRegularExpression(QStringLiteral("[.:]( |$)"))) >= 2);
         });
     }
     CHECK(speaker.uncertainty(climate::dampness_input) == "how damp the bed is");
     CHECK(speaker.uncertainty("bed.topsoil.conductivity").startsWith("how well Topsoil"));
     CHECK(speaker.uncertainty("d1.power") == "the power of flood lamp d1");
+    CHECK(speaker.decides("mesh.open-fraction", 0.41) ==
+          "The open share of the mesh decides this range most (41% of it). Measuring it would narrow it: the gap over "
+          "the gap and its wire, squared.");
+    CHECK(
+        speaker.decides("d1.power", 0.5).startsWith("The power of flood lamp d1 decides this range most (50% of it)."));
+    for (const char* id : {climate::dampness_input, "model.error"}) { // not among those visited
+        CHECK(speaker.decides(id, 0.41).count('.') >= 2);
+    }
 }
