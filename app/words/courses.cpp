@@ -99,10 +99,42 @@ void add_warm_up(const assess::CourseResult& result, const Speaker& speaker, QSt
         const QString end = speaker.formatter().value(result.course.points.back().*reading, Quantity::temperature);
         const auto settled = settled_h(result.course, reading);
         const QString name = capitalised(words::zone(zone));
-        sentences << (settled ? say("%1: within %2 of its final %3 after %4.")
-                                    .arg(name, speaker.formatter().value(1.0, Quantity::temperature_difference), end,
-                                         hours(*settled, speaker))
-                              : say("%1: has not settled after %2, when it is at %3.").arg(name, whole, end));
+        if (settled) {
+            sentences << say("%1: within %2 of its final %3 %4.")
+                             .arg(name, speaker.formatter().value(1.0, Quantity::temperature_difference), end,
+                                  *settled > 0.0 ? say("after %1").arg(hours(*settled, speaker))
+                                                 : say("from the beginning"));
+        } else {
+            sentences << say("%1: has not settled after %2, when it is at %3.").arg(name, whole, end);
+        }
+    }
+}
+
+const assess::TimeToLimit* find_limit(const std::vector<assess::TimeToLimit>& limits, const std::string& species,
+                                      Direction direction)
+{
+    const auto found = std::find_if(limits.begin(), limits.end(), [&](const assess::TimeToLimit& limit) {
+        return limit.species == species && limit.direction == direction;
+    });
+    return found == limits.end() ? nullptr : &*found;
+}
+
+// Where neither limit of a species is reached, both are told at once.
+void add_limits(const assess::CourseResult& result, const Speaker& speaker, QStringList& sentences)
+{
+    const double whole_h = result.course.points.back().hour;
+    for (const assess::TimeToLimit& limit : result.limits) {
+        const assess::TimeToLimit* low = find_limit(result.limits, limit.species, Direction::below);
+        const assess::TimeToLimit* high = find_limit(result.limits, limit.species, Direction::above);
+        if (low == nullptr || high == nullptr || low->earliest_h || high->earliest_h) {
+            sentences << limit_sentence(limit, whole_h, speaker);
+        } else if (&limit == low) {
+            sentences
+                << say("%1: some place stays between %2 and %3, outside which it comes to harm, through these %4.")
+                       .arg(capitalised(speaker.name_of(limit.species)),
+                            speaker.formatter().value(low->limit_c, Quantity::temperature),
+                            speaker.formatter().value(high->limit_c, Quantity::temperature), hours(whole_h, speaker));
+        }
     }
 }
 
@@ -120,9 +152,7 @@ void add_drill(const assess::CourseResult& result, const Speaker& speaker, QStri
     sentences << say("Hottest surface, likely: %1. Hottest when digging: %2.")
                      .arg(at(hottest, &CoursePoint::hottest_c), at(digging, &CoursePoint::digging_c));
     sentences << say("Coldest floor, likely: %1.").arg(at(coldest, &CoursePoint::coldest_c));
-    for (const assess::TimeToLimit& limit : result.limits) {
-        sentences << limit_sentence(limit, result.course.points.back().hour, speaker);
-    }
+    add_limits(result, speaker, sentences);
 }
 
 } // namespace
@@ -254,7 +284,9 @@ QStringList course_sentences(const assess::CourseResult& result, const Speaker& 
         add_drill(result, speaker, sentences);
         break;
     }
-    sentences << energy_sentence(result, speaker);
+    if (result.course.energy_kwh > 0.0) {
+        sentences << energy_sentence(result, speaker);
+    }
     if (!result.course.complete) {
         sentences << say("It breaks off after %1: what follows is not known.")
                          .arg(hours(result.course.points.back().hour, speaker));

@@ -128,13 +128,18 @@ void CourseChart::add_line(QChart& chart, const QString& name, double climate::C
     auto* high = new QLineSeries(&chart);
     auto* likely = new QLineSeries(&chart);
     likely->setName(name);
+    // The basking spot's range is that of the lamp: in the dark hours of a day there is none of it.
+    const bool while_lit =
+        reading == &climate::CoursePoint::basking_c && words::course_kind(course_.id) == words::CourseKind::day;
     for (const climate::CoursePoint& point : course_.course.points) {
         const double celsius = point.*reading;
-        low->append(point.hour, shown(celsius + spread_k.low));
-        high->append(point.hour, shown(celsius + spread_k.high));
         likely->append(point.hour, shown(celsius));
+        if (!while_lit || point.lamps_on) {
+            low->append(point.hour, shown(celsius + spread_k.low));
+            high->append(point.hour, shown(celsius + spread_k.high));
+        }
     }
-    if (spread_k.high > spread_k.low) {
+    if (spread_k.high > spread_k.low && low->count() > 1) {
         auto* band = new QAreaSeries(high, low);
         QColor wash = pen.color();
         wash.setAlphaF(0.20F);

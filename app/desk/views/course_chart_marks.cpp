@@ -2,6 +2,7 @@
 #include <QPainter>
 #include <QtCharts/QChart>
 #include <algorithm>
+#include <optional>
 
 #include "app/desk/look/course_inks.hpp"
 #include "app/desk/look/theme.hpp"
@@ -44,9 +45,13 @@ void CourseChart::drawForeground(QPainter* painter, const QRectF& /*rect*/)
 
 void CourseChart::paint_target(QPainter& painter, const TargetBand& band) const
 {
-    const double top = band.target_c.max ? shown(*band.target_c.max) : scale_.high;
-    const double bottom = band.target_c.min ? shown(*band.target_c.min) : scale_.low;
-    const QRectF box(place(band.when.from_h, top), place(band.when.to_h, bottom));
+    constexpr double strip_px = 12.0; // a target with one bound goes on without end: its border tells enough
+    const auto y_of = [&](const std::optional<double>& celsius) {
+        return place(0.0, shown(celsius.value_or(0.0))).y();
+    };
+    const double top = band.target_c.max ? y_of(band.target_c.max) : y_of(band.target_c.min) - strip_px;
+    const double bottom = band.target_c.min ? y_of(band.target_c.min) : y_of(band.target_c.max) + strip_px;
+    const QRectF box(QPointF(place(band.when.from_h, 0.0).x(), top), QPointF(place(band.when.to_h, 0.0).x(), bottom));
     const bool dark = is_dark(palette());
     QColor ink = band.every_zone ? room_pen(dark).color() : zone_pen(band.zone, dark).color();
     QColor wash = ink;
@@ -54,6 +59,13 @@ void CourseChart::paint_target(QPainter& painter, const TargetBand& band) const
     painter.fillRect(box, wash);
     ink.setAlphaF(0.45F);
     painter.fillRect(box, QBrush(ink, band.every_zone ? Qt::DiagCrossPattern : zone_hatch(band.zone)));
+    painter.setPen(QPen(ink, 1.0));
+    if (band.target_c.max) {
+        painter.drawLine(box.topLeft(), box.topRight());
+    }
+    if (band.target_c.min) {
+        painter.drawLine(box.bottomLeft(), box.bottomRight());
+    }
 }
 
 void CourseChart::paint_lit(QPainter& painter) const

@@ -150,6 +150,7 @@ void CoursesView::show_courses(const assess::EnclosureResult& enclosure, bool co
     std::for_each(enclosure.drills.begin(), enclosure.drills.end(), add);
     parts_->fill_chooser();
     show_chosen();
+    emit courseChosen(); // another enclosure's or newer ones
 }
 
 void CoursesView::show_chosen()

@@ -121,7 +121,8 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
         });
     }
     const auto explain_course = [this] {
-        if (const auto why = parts_->courses->explanation()) {
+        const auto why = parts_->courses->explanation();
+        if (why && parts_->tabs->currentWidget() == parts_->courses) {
             parts_->why->show_explanation(*why);
         }
     };

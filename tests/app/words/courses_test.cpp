@@ -140,3 +140,24 @@ TEST_CASE("A drill is told by its hottest and coldest places and when they are s
     cooling.course.points.front().hour = 0.0;
     CHECK(course_sentences(cooling, speaker())[0].startsWith("Hottest surface, likely: 46 °C at the beginning."));
 }
+
+TEST_CASE("Limits that are not reached are told at once, one that is by itself")
+{
+    assess::CourseResult result = invented_course("heat-wave");
+    const auto limit = [](Direction direction, double limit_c, std::optional<double> earliest_h) {
+        return assess::TimeToLimit{.species = "invented-species",
+                                   .direction = direction,
+                                   .limit_c = limit_c,
+                                   .earliest_h = earliest_h,
+                                   .likely_h = {},
+                                   .source = {}};
+    };
+    result.limits = {limit(Direction::above, 38.0, {}), limit(Direction::below, 4.0, {})};
+    QStringList said = course_sentences(result, speaker()).filter("Invented lizard");
+    CHECK(said == QStringList("Invented lizard: some place stays between 4 °C and 38 °C, outside which it comes to "
+                              "harm, through these 24 h."));
+    result.limits[0].earliest_h = 7.0;
+    said = course_sentences(result, speaker()).filter("Invented lizard");
+    REQUIRE(said.size() == 2);
+    CHECK(said[0].contains("after 7 h at the earliest"));
+}
