@@ -86,6 +86,7 @@ json::Node zone_node(const assess::ZoneResult& zone, bool known)
     node.add("target_c", bounds(zone.target_c));
     add_judgement(node, known ? zone.judgement : Judgement());
     node.add("species", text_or_null(zone.species)).add("limited_by", text_or_null(zone.limited_by));
+    node.add("limited_share", zone.limited_by.empty() ? json::Node() : number(zone.limited_share));
     return node;
 }
 
@@ -186,6 +187,7 @@ json::Node enclosure_node(const assess::EnclosureResult& enclosure)
     node.add("calibration", calibration_node(enclosure.calibration));
     node.add("power", power_node(enclosure.power)).add("water", water_node(enclosure.water));
     node.add("photoperiod", photoperiod_node(enclosure.photoperiod));
+    add_courses(node, enclosure);
     return node;
 }
 

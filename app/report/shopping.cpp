@@ -2,43 +2,13 @@
 
 #include <array>
 
+#include "app/report/csv.hpp"
 #include "app/report/json_values.hpp"
 #include "app/words/verdicts.hpp"
 
 namespace loam::report {
 
 namespace {
-
-// A cell as RFC 4180 wants it. One that a spreadsheet would take for a formula gets an apostrophe in front, by common
-// practice (OWASP, "CSV Injection", from memory).
-std::string cell(std::string text, bool is_number = false)
-{
-    if (!is_number && !text.empty() && std::string_view("=+-@\t\r").find(text.front()) != std::string_view::npos) {
-        text.insert(text.begin(), '\'');
-    }
-    if (text.find_first_of(",\"\r\n") == std::string::npos) {
-        return text;
-    }
-    std::string quoted = "\"";
-    for (const char c : text) {
-        quoted += c == '"' ? "\"\"" : std::string(1, c);
-    }
-    return quoted + "\"";
-}
-
-std::string cell(const json::Node& node)
-{
-    return node.kind == json::Kind::null ? std::string() : cell(node.text, node.kind == json::Kind::number);
-}
-
-std::string joined(const std::vector<std::string>& cells)
-{
-    std::string row;
-    for (std::size_t i = 0; i < cells.size(); ++i) {
-        row += (i == 0 ? "" : ",") + cells[i];
-    }
-    return row + "\r\n";
-}
 
 std::string names(const std::vector<std::string>& ids, const words::Speaker& speaker)
 {
@@ -52,25 +22,26 @@ std::string names(const std::vector<std::string>& ids, const words::Speaker& spe
 std::string row(const assess::ShoppingLine& line, const words::Speaker& speaker)
 {
     const auto price = [](const std::optional<MoneyRange>& range, Money MoneyRange::*part) {
-        return range ? cell(money((*range).*part)) : std::string();
+        return range ? csv_cell(money((*range).*part)) : std::string();
     };
     const std::string currency = line.pack_price ? line.pack_price->typical.currency().code : std::string();
-    return joined({cell(words::category(line.category).toStdString()), cell(line.item),
-                   cell(line.item_name.empty() ? speaker.need(line.need).toStdString() : line.item_name),
-                   cell(line.pack), cell(integer(line.packs)), cell(number(line.amount_needed)), cell(line.unit),
-                   currency, price(line.pack_price, &MoneyRange::low), price(line.pack_price, &MoneyRange::typical),
-                   price(line.pack_price, &MoneyRange::high), price(line.line_total, &MoneyRange::low),
-                   price(line.line_total, &MoneyRange::typical), price(line.line_total, &MoneyRange::high),
-                   cell(names(line.enclosures, speaker)), cell(speaker.why(line).toStdString())});
+    return csv_row({csv_cell(words::category(line.category).toStdString()), csv_cell(line.item),
+                    csv_cell(line.item_name.empty() ? speaker.need(line.need).toStdString() : line.item_name),
+                    csv_cell(line.pack), csv_cell(integer(line.packs)), csv_cell(number(line.amount_needed)),
+                    csv_cell(line.unit), currency, price(line.pack_price, &MoneyRange::low),
+                    price(line.pack_price, &MoneyRange::typical), price(line.pack_price, &MoneyRange::high),
+                    price(line.line_total, &MoneyRange::low), price(line.line_total, &MoneyRange::typical),
+                    price(line.line_total, &MoneyRange::high), csv_cell(names(line.enclosures, speaker)),
+                    csv_cell(speaker.why(line).toStdString())});
 }
 
 } // namespace
 
 std::string shopping_csv(const std::vector<assess::ShoppingLine>& lines, const words::Speaker& speaker)
 {
-    std::string csv = joined({"category", "item", "name", "pack", "packs", "amount_needed", "unit", "currency",
-                              "pack_price_low", "pack_price_typical", "pack_price_high", "line_total_low",
-                              "line_total_typical", "line_total_high", "for", "why"});
+    std::string csv = csv_row({"category", "item", "name", "pack", "packs", "amount_needed", "unit", "currency",
+                               "pack_price_low", "pack_price_typical", "pack_price_high", "line_total_low",
+                               "line_total_typical", "line_total_high", "for", "why"});
     for (const assess::ShoppingLine& line : lines) {
         csv += row(line, speaker);
     }

@@ -131,6 +131,7 @@ QString text_enclosure(const assess::EnclosureResult& enclosure, const Speaker& 
         text += QLatin1Char('\n') + columns(say("Humidity"));
         text += humidities(enclosure.humidity, speaker);
     }
+    text += text_courses(enclosure, speaker);
     if (enclosure.calibration) {
         text += QLatin1Char('\n') + text_calibration(*enclosure.calibration, speaker);
     }

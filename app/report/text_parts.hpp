@@ -10,6 +10,7 @@ namespace loam::report {
 
 QString text_enclosure(const assess::EnclosureResult& enclosure, const words::Speaker& speaker);
 QString text_calibration(const assess::CalibrationResult& calibration, const words::Speaker& speaker);
+QString text_courses(const assess::EnclosureResult& enclosure, const words::Speaker& speaker);
 QString text_electricity(const assess::Assessment& assessment, const words::Speaker& speaker);
 QString text_costs(const assess::Costs& costs, const words::Speaker& speaker);
 

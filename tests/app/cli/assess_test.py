@@ -1,4 +1,5 @@
 """assess: what it says, in which form, and how it ends."""
+import csv
 import json
 import unittest
 
@@ -25,7 +26,16 @@ PROMISED = {
         "uv": {"uvi_at_basking": None, "ferguson_zone": None, "target_uvi": {"min": None, "max": None},
                "verdict": None, "direction": None},
         "power": {"connected_w": None, "daily_kwh": None, "outlets": {"timed": None, "always_on": None}},
-        "water": {"daily_l": None, "conditioner_ml_per_day": None}}],
+        "water": {"daily_l": None, "conditioner_ml_per_day": None},
+        "days": [{"season": None, "complete": None, "unrest_k": None, "kwh": None,
+                  "spread_k": {"basking": {"low": None, "likely": None, "high": None}, "warm": None, "cool": None},
+                  "points": [{"hour": None, "lamps_on": None, "room_c": None, "basking_c": None, "warm_c": None,
+                              "cool_c": None, "hottest_c": None, "coldest_c": None, "digging_c": None,
+                              "relative_humidity": None, "power_w": None}]}],
+        "drills": [{"case": None, "complete": None, "kwh": None, "spread_k": None, "points": [{"hour": None}],
+                    "limits": [{"species": None, "direction": None, "limit_c": None, "earliest_h": None,
+                                "likely_h": None, "source": None, "confidence": None}]}],
+        "warm_up": {"settled_h": {"basking": None, "warm": None, "cool": None}, "points": [{"hour": None}]}}],
     "circuits": [{"id": None, "load_fraction": None, "verdict": None}],
     "stands": [{"id": None, "load_kg": None, "verdict": None}],
     "shopping": [{"item": None, "pack": None, "packs": None, "pack_price": None, "line_total": None, "for": None}],
@@ -88,6 +98,47 @@ class Assess(ProgramTest):
                 if given is not None:
                     self.assertLessEqual(given["low"], given["likely"])
                     self.assertLessEqual(given["likely"], given["high"])
+
+    def test_a_day_runs_through_24_hours_and_draws_what_its_points_draw(self):
+        for day in json.loads(self.assessed().out)["enclosures"][0]["days"]:
+            points = day["points"]
+            self.assertEqual((points[0]["hour"], points[-1]["hour"]), (0, 24))
+            self.assertTrue(any(point["lamps_on"] for point in points))
+            drawn = sum((b["hour"] - a["hour"]) * b["power_w"] for a, b in zip(points, points[1:])) / 1000
+            self.assertAlmostEqual(drawn, day["kwh"], delta=0.05 * day["kwh"])
+
+    def test_the_field_is_a_table_of_its_own_beside_the_report(self):
+        path = self.folder / "field.csv"
+        told = self.done(run("assess", EXAMPLE, "--json", *DATE, "--field", path))
+        self.assertEqual(told.bytes, self.assessed().bytes)
+        with open(path, newline="", encoding="utf-8") as file:
+            rows = list(csv.DictReader(file))
+        self.assertEqual(list(rows[0]), ["enclosure", "case", "x_m", "y_m", "surface_c", "ground_c", "operative_c",
+                                         "beam_w_m2"])
+        enclosure = json.loads(told.out)["enclosures"][0]
+        known = [heat["case"] for heat in enclosure["heat"] if heat["power_w"] is not None]
+        self.assertEqual(list(dict.fromkeys(row["case"] for row in rows)), known)
+        shell = example_plan()["enclosures"][0]["shell"]
+        for row in rows:
+            self.assertTrue(0 < float(row["x_m"]) < shell["length_m"] and 0 < float(row["y_m"]) < shell["width_m"])
+        # Cells tile the floor: as many of one case as its length and width hold steps.
+        one = [row for row in rows if row["case"] == known[0]]
+        self.assertEqual(len(one), len({row["x_m"] for row in one}) * len({row["y_m"] for row in one}))
+        warm = next(zone for zone in enclosure["heat"][0]["zones"] if zone["zone"] == "warm")["temperature_c"]
+        ground = [float(row["ground_c"]) for row in one]
+        self.assertTrue(min(ground) <= warm["likely"] <= max(ground))
+
+    def test_the_field_can_take_the_reports_place_but_not_stand_beside_json(self):
+        path = self.folder / "field.csv"
+        self.done(run("assess", EXAMPLE, *DATE, "--field", path))
+        self.assertEqual(self.done(run("assess", EXAMPLE, *DATE, "--field", "-")).bytes, path.read_bytes())
+        self.refused(run("assess", EXAMPLE, "--json", *DATE, "--field", "-"), 2, "standard output")
+        self.assertEqual(run("assess", EXAMPLE, "--json", "--field").status, 2)
+
+    def test_a_field_that_cant_be_written_ends_with_4_and_leaves_nothing(self):
+        path = self.folder / "missing" / "field.csv"
+        self.refused(run("assess", EXAMPLE, *DATE, "--field", path), 4, "field.csv", "can't be written")
+        self.assertFalse(path.parent.exists())
 
     def test_money_is_a_literal_with_the_currencys_own_digits(self):
         given = json.loads(self.assessed().out, parse_float=lambda text: text)

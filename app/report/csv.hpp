@@ -1,0 +1,16 @@
+// Cells and rows of CSV (RFC 4180). Internal to app/report.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/json/node.hpp"
+
+namespace loam::report {
+
+// One that a spreadsheet would take for a formula gets an apostrophe in front.
+std::string csv_cell(std::string text);
+std::string csv_cell(const json::Node& node); // numbers as they are; null: empty
+std::string csv_row(const std::vector<std::string>& cells);
+
+} // namespace loam::report

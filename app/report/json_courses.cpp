@@ -1,0 +1,86 @@
+#include "app/report/json_parts.hpp"
+#include "app/report/json_values.hpp"
+#include "app/words/courses.hpp"
+
+namespace loam::report {
+
+namespace {
+
+using climate::CoursePoint;
+
+json::Node point_node(const CoursePoint& point)
+{
+    json::Node node = json::Node::object();
+    node.add("hour", number(point.hour)).add("lamps_on", json::Node::of(point.lamps_on));
+    node.add("room_c", number(point.room_c)).add("basking_c", number(point.basking_c));
+    node.add("warm_c", number(point.warm_c)).add("cool_c", number(point.cool_c));
+    node.add("hottest_c", number(point.hottest_c)).add("coldest_c", number(point.coldest_c));
+    node.add("digging_c", number(point.digging_c)).add("relative_humidity", number(point.humidity));
+    node.add("power_w", number(point.power_w));
+    return node;
+}
+
+json::Node limits_node(const std::vector<assess::TimeToLimit>& limits)
+{
+    json::Node list = json::Node::array();
+    for (const assess::TimeToLimit& limit : limits) {
+        json::Node node = json::Node::object();
+        node.add("species", text(limit.species)).add("direction", direction(limit.direction));
+        node.add("limit_c", number(limit.limit_c)).add("earliest_h", number(limit.earliest_h));
+        node.add("likely_h", number(limit.likely_h)).add("source", text_or_null(limit.source.citation));
+        node.add("confidence", text(confidence_id(limit.source.confidence)));
+        list.add(std::move(node));
+    }
+    return list;
+}
+
+// What every course has, behind what names it.
+void add_course(json::Node& node, const assess::CourseResult& result)
+{
+    json::Node spread = json::Node::object();
+    spread.add("basking", range(result.basking_spread_k)).add("warm", range(result.warm_spread_k));
+    spread.add("cool", range(result.cool_spread_k));
+    json::Node points = json::Node::array();
+    for (const CoursePoint& point : result.course.points) {
+        points.add(point_node(point));
+    }
+    node.add("complete", json::Node::of(result.course.complete)).add("kwh", number(result.course.energy_kwh));
+    node.add("spread_k", std::move(spread)).add("limits", limits_node(result.limits));
+    node.add("points", std::move(points));
+}
+
+json::Node warm_up_node(const assess::CourseResult& result)
+{
+    json::Node settled = json::Node::object();
+    settled.add("basking", number(words::settled_h(result.course, &CoursePoint::basking_c)));
+    settled.add("warm", number(words::settled_h(result.course, &CoursePoint::warm_c)));
+    settled.add("cool", number(words::settled_h(result.course, &CoursePoint::cool_c)));
+    json::Node node = json::Node::object();
+    node.add("settled_h", std::move(settled));
+    add_course(node, result);
+    return node;
+}
+
+} // namespace
+
+void add_courses(json::Node& node, const assess::EnclosureResult& enclosure)
+{
+    json::Node days = json::Node::array();
+    for (const assess::CourseResult& result : enclosure.days) {
+        json::Node day = json::Node::object();
+        day.add("season", text(result.id)).add("unrest_k", number(result.course.unrest_k));
+        add_course(day, result);
+        days.add(std::move(day));
+    }
+    json::Node drills = json::Node::array();
+    for (const assess::CourseResult& result : enclosure.drills) {
+        json::Node drill = json::Node::object();
+        drill.add("case", text(result.id));
+        add_course(drill, result);
+        drills.add(std::move(drill));
+    }
+    node.add("days", std::move(days)).add("drills", std::move(drills));
+    node.add("warm_up", enclosure.warm_up ? warm_up_node(*enclosure.warm_up) : json::Node());
+}
+
+} // namespace loam::report
