@@ -1,9 +1,11 @@
 // desk_pictures: opens the real window on a plan, waits until it is assessed, and saves what it shows as a PNG.
 // Used by the demo and to look at the screens; not installed.
 #include <QApplication>
+#include <QComboBox>
 #include <QCommandLineParser>
 #include <QElapsedTimer>
 #include <QListWidget>
+#include <QMouseEvent>
 #include <QTabWidget>
 #include <QTemporaryDir>
 #include <cstdio>
@@ -27,6 +29,15 @@ bool wait_for_result(const loam::desk::Window& window)
     return window.up_to_date();
 }
 
+// "0.3,0.5": a third from the left, half way down.
+void point_at(QWidget& drawing, const QString& shares)
+{
+    const QPointF at(shares.section(QLatin1Char(','), 0, 0).toDouble() * drawing.width(),
+                     shares.section(QLatin1Char(','), 1).toDouble() * drawing.height());
+    QMouseEvent move(QEvent::MouseMove, at, drawing.mapToGlobal(at), Qt::NoButton, Qt::NoButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(&drawing, &move);
+}
+
 } // namespace
 
 int main(int argc, char** argv)
@@ -48,7 +59,11 @@ int main(int argc, char** argv)
          {QStringLiteral("chapter"), QStringLiteral("Chapter of the form, from 0."), QStringLiteral("number"),
           QStringLiteral("0")},
          {QStringLiteral("tab"), QStringLiteral("Tab of the results, from 0."), QStringLiteral("number"),
-          QStringLiteral("0")}});
+          QStringLiteral("0")},
+         {QStringLiteral("course"), QStringLiteral("Day or drill that the chart of hours shows, from 0."),
+          QStringLiteral("number"), QStringLiteral("0")},
+         {QStringLiteral("pointer"), QStringLiteral("Where the mouse points, in shares of the drawing."),
+          QStringLiteral("x,y")}});
     parser.process(application);
 
     loam::desk::Settings settings;
@@ -75,6 +90,11 @@ int main(int argc, char** argv)
     if (!wait_for_result(window)) {
         std::fputs("The plan was not assessed in time.\n", stderr);
         return 1;
+    }
+    window.findChild<QComboBox*>(QStringLiteral("courseChooser"))
+        ->setCurrentIndex(parser.value(QStringLiteral("course")).toInt());
+    if (parser.isSet(QStringLiteral("pointer"))) {
+        point_at(*window.findChild<QWidget*>(QStringLiteral("sheet")), parser.value(QStringLiteral("pointer")));
     }
     QCoreApplication::processEvents();
     const QString out = parser.value(QStringLiteral("out"));
