@@ -26,7 +26,7 @@ std::span<const Command> commands()
          1,
          run_assess,
          false,
-         "With --field - the CSV goes to standard output in place of the report, not with --json."},
+         "With --field - the CSV takes the report's place; not with --json."},
         {"shop",
          "PLAN...",
          "one shopping list over all the plans named",

@@ -15,10 +15,12 @@ namespace {
 
 enum Column { name_column, verdict_column, likely_column, range_column, target_column, decided_column };
 
+const auto apart = QStringLiteral("  "); // from the figures that end at the column's edge
+
 QTreeWidgetItem* item_of(const FigureRow& row, bool dark)
 {
-    auto* item = new QTreeWidgetItem(
-        {words::capitalised(row.name), row.why.verdict_words, row.likely, row.range, row.target, row.decided_by});
+    auto* item = new QTreeWidgetItem({words::capitalised(row.name), row.why.verdict_words, row.likely, row.range,
+                                      row.target, apart + row.decided_by});
     item->setTextAlignment(likely_column, Qt::AlignRight | Qt::AlignVCenter);
     item->setTextAlignment(range_column, Qt::AlignRight | Qt::AlignVCenter);
     item->setTextAlignment(target_column, Qt::AlignRight | Qt::AlignVCenter);
@@ -43,14 +45,14 @@ FiguresView::FiguresView(QWidget* parent) : QTreeWidget(parent)
     setObjectName(QStringLiteral("figures"));
     setAccessibleName(tr("Figures of the enclosure in view"));
     setHeaderLabels(
-        {tr("Figure"), tr("Verdict"), tr("Likely"), tr("Range"), tr("Target"), tr("What decides the range")});
+        {tr("Figure"), tr("Verdict"), tr("Likely"), tr("Range"), tr("Target"), apart + tr("What decides the range")});
     set_table_manners(*this);
     // Set widths, since one long entry must not push the names away.
     const struct {
         Column column;
         int width;
     } widths[] = {
-        {verdict_column, 170}, {likely_column, 68}, {range_column, 118}, {target_column, 112}, {decided_column, 240}};
+        {verdict_column, 170}, {likely_column, 68}, {range_column, 118}, {target_column, 112}, {decided_column, 300}};
     for (const auto& each : widths) {
         header()->setSectionResizeMode(each.column, QHeaderView::Interactive);
         header()->resizeSection(each.column, each.width);
@@ -62,7 +64,7 @@ FiguresView::FiguresView(QWidget* parent) : QTreeWidget(parent)
 
 void FiguresView::resizeEvent(QResizeEvent* event)
 {
-    constexpr int roomy_px = 900; // in less, the tip of the range and the "why?" pane tell it
+    constexpr int roomy_px = 1000; // in less, the tip of the range and the "why?" pane tell it
     setColumnHidden(decided_column, event->size().width() < roomy_px);
     QTreeWidget::resizeEvent(event);
 }
