@@ -16,6 +16,8 @@
 
 namespace loam::climate {
 
+inline constexpr double water_heat_j_m3k = 4.18e6; // Cengel, Heat Transfer, Table A-9, 25 degC
+
 // Places in the solution: brick temperatures first, then the few that everything shares. Temperatures in degC,
 // humidity ratios in kg/kg, powers in W, irradiation of patches in W/m2.
 struct Layout {

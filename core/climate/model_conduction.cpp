@@ -15,7 +15,6 @@ constexpr double drying_depth_m = 0.04;
 // a bed's warm flank needs no unknown of its own. It is a few per cent of the loss.
 constexpr double flank_convection_w_m2k = 2.5;
 constexpr double least_thickness_m = 1e-4;
-constexpr double water_heat_j_m3k = 4.18e6; // Cengel Table A-9, 25 degC
 
 double black_body_slope_w_m2k(double celsius)
 {

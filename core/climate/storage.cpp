@@ -6,8 +6,6 @@ namespace loam::climate {
 
 namespace {
 
-constexpr double water_heat_j_m3k = 4.18e6; // Cengel Table A-9, 25 degC
-
 double of_sheet_j_m2k(const Sheet& sheet)
 {
     return sheet.thickness_m * sheet.heat_capacity_j_m3k;

@@ -49,7 +49,7 @@ void preview_sheets(const SheetJob& job, Settings& settings, QWidget* parent)
 QString save_sheets_as_pdf(const SheetJob& job, QWidget* parent)
 {
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    const QString path = QFileDialog::getSaveFileName(
+    QString path = QFileDialog::getSaveFileName(
         parent, QObject::tr("Save sheets as PDF"),
         folder + QLatin1Char('/') + QObject::tr("sheets") + QStringLiteral(".pdf"), QObject::tr("PDF files (*.pdf)"));
     if (path.isEmpty()) {
