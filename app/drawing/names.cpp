@@ -79,9 +79,9 @@ void spread(std::vector<Named>& names, double left, double right)
         edge = one.left + one.width + gap_px;
     }
     edge = right;
-    for (auto one = names.rbegin(); one != names.rend(); ++one) {
-        one->left = std::min(one->left, edge - one->width);
-        edge = one->left - gap_px;
+    for (std::size_t i = names.size(); i-- > 0;) {
+        names[i].left = std::min(names[i].left, edge - names[i].width);
+        edge = names[i].left - gap_px;
     }
 }
 
