@@ -15,7 +15,7 @@ Layers mean_layers(const Model& model, const Slopes& slopes);
 
 // Immutable, so that cases solved side by side may share one.
 struct Conditioner {
-    explicit Conditioner(const Layers& layers, const std::vector<std::size_t>& floor_patch);
+    explicit Conditioner(const Layers& given, const std::vector<std::size_t>& floor_patch);
 
     Layers layers;
     LayeredSolver solver;
