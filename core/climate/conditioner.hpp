@@ -20,8 +20,7 @@ struct Conditioner {
     Layers layers;
     LayeredSolver solver;
     std::size_t floor_patches = 0;
-    std::vector<double>
-        answers; // K per W/K-weighted kelvin: of all bricks, to one watt on each column of a floor patch
+    std::vector<double> answers; // K, of all bricks, to one watt on each column of a floor patch; patch by patch
 };
 
 // Whether layers differ so little that one conditioner serves both; what is left costs some iterations, no accuracy.
