@@ -38,18 +38,6 @@ std::vector<OtherState> damp_state(const Solved& solved, const BorderedSolver& n
     return {damp};
 }
 
-// A stale start may mislead; the room's state does not.
-std::optional<Solution> solve_from(const std::vector<double>* start, const Model& model, BorderedSolver& solver,
-                                   const std::stop_token& stop)
-{
-    if (start != nullptr && fits(model, *start)) {
-        auto solution = solve(model, *start, solver, stop);
-        if (!solution || solution->converged)
-            return solution;
-    }
-    return solve(model, room_start(model), solver, stop);
-}
-
 // The balance with its factors, for sensitivities.
 struct Wide {
     Scene scene;

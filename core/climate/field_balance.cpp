@@ -11,7 +11,7 @@ namespace {
 std::optional<Solution> solve_from(const std::vector<double>* start, const Model& model, Workspace::Level& level,
                                    const std::stop_token& stop)
 {
-    if (start != nullptr && fits(model, *start)) {
+    if (start != nullptr && start->size() == model.layout.size()) { // what it can't evaluate does not converge
         auto solution = solve_fine(model, *start, level.conditioner, stop);
         if (!solution || solution->converged)
             return solution;

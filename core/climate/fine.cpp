@@ -20,12 +20,9 @@ void suit(std::shared_ptr<const Conditioner>& conditioner, const Model& model, c
 }
 
 // How well the next step is to be solved, from how far the last one brought the residual down.
-double next_share(double fall, double last_share)
+double next_share(double fall)
 {
-    const double wished = 0.9 * fall * fall;
-    const double guarded =
-        0.9 * last_share * last_share > 0.1 ? std::max(wished, 0.9 * last_share * last_share) : wished;
-    return std::clamp(guarded, 1e-4, 0.1);
+    return std::clamp(0.9 * fall * fall, 1e-4, 0.1);
 }
 
 } // namespace
@@ -65,7 +62,7 @@ std::optional<Solution> solve_fine(const Model& model, std::vector<double> start
             trial = leap(model, result.values, *step, &slopes);
         if (!trial)
             break;
-        share = next_share(trial->norm / norm_now, share);
+        share = next_share(trial->norm / norm_now);
         result.values = std::move(trial->values);
         result.balance = std::move(trial->balance);
     }

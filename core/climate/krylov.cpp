@@ -18,10 +18,10 @@ struct KrylovSolver::Inside {
     const Stencil* stencil = nullptr;
     const Slopes* slopes = nullptr;
     std::shared_ptr<const Conditioner> conditioner;
-    Matrix answers; // of the bricks to each touching place at one unit of it, the floor's columns by their patch's mean
-    std::vector<Index> touching;
-    Matrix by_patch; // the same as shares of the conditioner's answers, patches x touching; exact columns are zero here
-    std::vector<std::pair<Index, Vector>> exact; // place among touching, answer
+    std::vector<Index> touching; // shared places that touch bricks
+    // How they do, as shares of the conditioner's answers, patches x touching; those that reach deeper have their own.
+    Matrix by_patch;
+    std::vector<std::pair<Index, Vector>> exact; // place among touching, answer of the bricks
     Eigen::PartialPivLU<Matrix> schur;
     mutable int iterations = 0;
 

@@ -73,6 +73,17 @@ std::optional<Solution> solve(const Model& model, std::vector<double> start, Bor
     return result;
 }
 
+std::optional<Solution> solve_from(const std::vector<double>* start, const Model& model, BorderedSolver& solver,
+                                   const std::stop_token& stop)
+{
+    if (start != nullptr && fits(model, *start)) {
+        auto solution = solve(model, *start, solver, stop);
+        if (!solution || solution->converged)
+            return solution;
+    }
+    return solve(model, room_start(model), solver, stop);
+}
+
 std::optional<Solution> solve_nearby(const Model& model, const std::vector<double>& start, const BorderedSolver& solver)
 {
     constexpr int most_steps = 16;

@@ -30,7 +30,11 @@ inline constexpr double nearby_share = 1e-5; // moves no reading by 0.01 K; enou
 std::optional<Solution> solve(const Model& model, std::vector<double> start, BorderedSolver& solver,
                               const std::stop_token& stop, double share = exact_share);
 
-// The same for a model near one whose factors `solver` holds: fixed slopes, no new factors, converged to
+// From a kept start where there is one, else from the room's state; from that also where the start misled.
+std::optional<Solution> solve_from(const std::vector<double>* start, const Model& model, BorderedSolver& solver,
+                                   const std::stop_token& stop);
+
+// As `solve` for a model near one whose factors `solver` holds: fixed slopes, no new factors, converged to
 // `nearby_share`; nullopt where that does not get there in a few steps.
 std::optional<Solution> solve_nearby(const Model& model, const std::vector<double>& start,
                                      const BorderedSolver& solver);

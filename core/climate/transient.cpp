@@ -76,11 +76,7 @@ Stepper::Stepper(Model model, std::vector<double> stored, const std::vector<std:
 
 bool Stepper::settle(const std::vector<double>* start, const std::stop_token& stop)
 {
-    std::optional<Solution> solution;
-    if (start != nullptr && fits(model_, *start))
-        solution = solve(model_, *start, solver_, stop);
-    if (!solution || !solution->converged)
-        solution = solve(model_, room_start(model_), solver_, stop);
+    auto solution = solve_from(start, model_, solver_, stop);
     factored_s_ = 0.0;
     if (!solution || !solution->converged)
         return false;
