@@ -44,6 +44,15 @@ inline constexpr auto assumption_ids = std::to_array<AssumptionId>({
     {"moisture.misting_l_per_day", "l/d"},
     {"moisture.water_changes_per_day", "1/d"},
     {"conditioner.ml_per_l", "ml/l"},
+    {"water.reject_l_per_l", "l/l"},
+    {"bowl.length_ratio", "1"},
+    {"bowl.turning_ratio", "1"},
+    // The cool season
+    {"cool-season.wind_down_weeks", "weeks"},
+    {"cool-season.warm_up_weeks", "weeks"},
+    {"cool-season.stop_loss", "1"},
+    {"cool-season.monthly_loss", "1"},
+    {"cool-season.vet_check_weeks", "weeks"},
     // Hygiene and health, for the running costs
     {"health.vet_visits_per_year", "1/a"},
     {"hygiene.disinfectant_l_per_year", "l/a"},

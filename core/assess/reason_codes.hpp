@@ -72,7 +72,8 @@ inline constexpr auto need_codes = std::to_array<CodeEntry>({
     {"need.substrate"}, // litres to fill in, before settling
     {"need.cover"},
     {"need.fitting"},
-    {"need.conditioner"}, // a year's worth
+    {"need.conditioner"},      // a year's worth
+    {"need.filter-cartridge"}, // likewise, by volume
     {"need.scale"},
     {"need.quarantine"},
     {"need.disinfectant"},

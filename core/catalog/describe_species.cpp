@@ -56,6 +56,12 @@ static void describe(json::Archive& archive, Diet& diet)
     refuse_unless_need_kind(archive, "food_item", diet.food_item);
 }
 
+static void describe(json::Archive& archive, CoolSeasonNeed& need)
+{
+    within<limits::temperature_c>(archive, {"cold_c", "Of the place it rests in"}, need.cold_c);
+    within<limits::amount>(archive, {"cold_weeks", "Weeks at that temperature"}, need.cold_weeks);
+}
+
 static void describe_body(json::Archive& archive, Species& species)
 {
     archive.choice({"measure", "What of the body the lengths are"}, species.measure, body_measure_names);
@@ -103,6 +109,7 @@ void describe(json::Archive& archive, Species& species)
     describe_housing(archive, species);
     archive.flag({"brumates", "Rests through the winter"}, species.brumates);
     archive.object({"brumation_source", "Where that comes from"}, species.brumation_source);
+    archive.object({"cool_season", "How it rests in the cold; absent: no figures"}, species.cool_season);
     archive.object({"diet", "What it eats, for the running cost"}, species.diet);
     archive.texts({"notes", "Codes of cautions particular to it"}, species.notes, an_id, {0, 40});
     archive.extras(species.extras);

@@ -58,6 +58,13 @@ struct GrowthSpan {
     friend bool operator==(const GrowthSpan&, const GrowthSpan&) = default;
 };
 
+// How it rests in the cold, for those that may.
+struct CoolSeasonNeed {
+    Band cold_c;     // of the place it rests in
+    Band cold_weeks; // at that temperature
+    friend bool operator==(const CoolSeasonNeed&, const CoolSeasonNeed&) = default;
+};
+
 struct Diet {
     std::optional<Band> monthly_cost_units; // units of `food_item` an adult eats a month
     std::string food_item;                  // a need kind of the price list, for example "food.greens"
@@ -93,6 +100,7 @@ struct Species {
     Band bowl_water_depth_ratio; // of `measure`
     bool brumates = false;
     Source brumation_source;
+    std::optional<CoolSeasonNeed> cool_season; // absent: no figures, so no rest is planned with this program
     Diet diet;
     std::vector<std::string> notes; // cautions particular to it, as codes that app/words knows
     json::Extras extras;

@@ -58,6 +58,10 @@ void Consistency::check_control(const Control& control, const std::string& where
     only_for(control.level.has_value(), ControlKind::dimmer, "level");
     only_for(control.setpoint_c.has_value(), ControlKind::thermostat, "setpoint_c");
     only_for(control.probe.has_value(), ControlKind::thermostat, "probe");
+    only_for(control.method.has_value(), ControlKind::thermostat, "method");
+    if (control.rating_w && control.kind == ControlKind::none) {
+        refuse(json::pointer_to(where, "rating_w"), problem::not_for_control, {"rating_w", kind});
+    }
     if (control.kind == ControlKind::thermostat) {
         need(control.setpoint_c.has_value(), "setpoint_c", kind, where);
     }

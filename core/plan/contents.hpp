@@ -12,6 +12,18 @@ namespace loam::plan {
 
 enum class Sex { unknown, female, male };
 
+// What the keeper, or better a vet, says of it.
+enum class Condition { well, underweight, ill };
+
+// A rest in the cold that the keeper asks for; nothing plans one by itself.
+struct CoolSeason {
+    std::string begins;                     // YYYY-MM-DD: the first day without food
+    std::optional<double> cold_weeks;       // at rest, without winding down and warming up
+    std::optional<std::string> vet_checked; // YYYY-MM-DD
+    json::Extras extras;
+    friend bool operator==(const CoolSeason&, const CoolSeason&) = default;
+};
+
 // One or several animals of one species, sex and size.
 struct Animal {
     std::string id;
@@ -21,6 +33,8 @@ struct Animal {
     std::optional<double> length_m; // by the species' own measure: carapace, snout to vent, or total
     std::optional<double> mass_kg;
     std::optional<double> age_years;
+    std::optional<Condition> condition;
+    std::optional<CoolSeason> cool_season;
     json::Extras extras;
     friend bool operator==(const Animal&, const Animal&) = default;
 };

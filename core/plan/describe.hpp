@@ -12,6 +12,7 @@ void describe(json::Archive& archive, Room& room);
 void describe(json::Archive& archive, Circuit& circuit);
 void describe(json::Archive& archive, Strip& strip);
 void describe(json::Archive& archive, Stand& stand);
+void describe(json::Archive& archive, Water& water);
 void describe(json::Archive& archive, Site& site);
 
 void describe(json::Archive& archive, Cover& cover);
@@ -19,6 +20,7 @@ void describe(json::Archive& archive, Top& top);
 void describe(json::Archive& archive, Vent& vent);
 void describe(json::Archive& archive, Shell& shell);
 
+void describe(json::Archive& archive, CoolSeason& season);
 void describe(json::Archive& archive, Animal& animal);
 void describe(json::Archive& archive, SubstrateLayer& layer);
 void describe(json::Archive& archive, Fitting& fitting);

@@ -4,6 +4,16 @@
 
 namespace loam::plan {
 
+void describe(json::Archive& archive, CoolSeason& season)
+{
+    constexpr json::TextRule day{.max_length = 10, .pattern = json::iso_date};
+    archive.text({"begins", "The first day without food, YYYY-MM-DD."}, season.begins, day);
+    archive.number({"cold_weeks", "Weeks in the cold, without winding down and warming up."}, season.cold_weeks,
+                   {.min = 0.0, .max = 30.0, .exclusive_min = true});
+    archive.text({"vet_checked", "The day of the vet's check before it, YYYY-MM-DD."}, season.vet_checked, day);
+    archive.extras(season.extras);
+}
+
 void describe(json::Archive& archive, Animal& animal)
 {
     archive.text(limits::id_key, animal.id, limits::id);
@@ -17,6 +27,8 @@ void describe(json::Archive& archive, Animal& animal)
     archive.number({"mass_kg", "Mass of one animal in kg."}, animal.mass_kg,
                    {.min = 0.0, .max = 500.0, .exclusive_min = true});
     archive.number({"age_years", "Age in years."}, animal.age_years, {.min = 0.0, .max = 300.0});
+    archive.choice({"condition", "Whether it is well, by the keeper or a vet."}, animal.condition, condition_names);
+    archive.object({"cool_season", "A rest in the cold that the keeper asks for."}, animal.cool_season);
     archive.extras(animal.extras);
 }
 

@@ -58,6 +58,8 @@ void describe_maker_data(json::Archive& archive, Device& device)
     archive.number({"clearance_m", "Distance from what can burn that its maker asks for, in m."}, device.clearance_m,
                    {.min = 0.0, .max = 5.0});
     archive.flag({"guarded", "Whether a guard keeps animals from touching it."}, device.guarded);
+    archive.number({"holder_rating_w", "The most that its lamp holder may take, in W."}, device.holder_rating_w,
+                   {.min = 0.0, .max = 4000.0, .exclusive_min = true});
     archive.number({"air_gap_m", "Air gap below a mat under the base, in m."}, device.air_gap_m,
                    {.min = 0.0, .max = 1.0});
     archive.text({"below", "Material below that mat or gap."}, device.below, limits::material);
@@ -86,6 +88,10 @@ void describe(json::Archive& archive, Control& control)
     archive.number({"level", "Setting of a dimmer, 0 to 1."}, control.level, limits::fraction);
     archive.number({"setpoint_c", "Setting of a thermostat in degC."}, control.setpoint_c, {.min = 0.0, .max = 60.0});
     archive.object({"probe", "Where the thermostat's probe lies."}, control.probe);
+    archive.choice({"method", "How a thermostat regulates: on-off, pulse (for heaters that give no light) or dimming."},
+                   control.method, thermostat_method_names);
+    archive.number({"rating_w", "The most that the dimmer or thermostat may feed, in W."}, control.rating_w,
+                   {.min = 0.0, .max = 4000.0, .exclusive_min = true});
     archive.extras(control.extras);
 }
 

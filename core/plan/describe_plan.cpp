@@ -10,6 +10,9 @@ void describe(json::Archive& archive, Photoperiod& photoperiod)
     constexpr json::TextRule time{.max_length = 5, .pattern = json::clock_time};
     archive.text({"on", "When the lamps go on, HH:MM."}, photoperiod.on, time);
     archive.text({"off", "When the lamps go off, HH:MM; earlier than `on`: past midnight."}, photoperiod.off, time);
+    archive.choice({"through_year", "The same on every day, or with-the-sky: as long as the day at the site's latitude, "
+                                    "held within what the species' sheets ask for. Absent: the same."},
+                   photoperiod.through_year, light_year_names);
     archive.extras(photoperiod.extras);
 }
 

@@ -66,12 +66,27 @@ void describe(json::Archive& archive, Stand& stand)
     archive.extras(stand.extras);
 }
 
+void describe(json::Archive& archive, Water& water)
+{
+    archive.choice({"source", "Where the animals' water comes from."}, water.source, water_source_names);
+    archive.number({"reject_l_per_l", "Of reverse osmosis: litres to the drain for each litre made."},
+                   water.reject_l_per_l, {.min = 0.0, .max = 50.0});
+    archive.number({"cartridge_l", "Litres that one cartridge or set of filters is good for, by its maker."},
+                   water.cartridge_l, {.min = 0.0, .max = 100000.0, .exclusive_min = true});
+    archive.flag({"conditioned", "Whether conditioner goes into it."}, water.conditioned);
+    archive.decimal({"price_per_m3", "Price of a cubic metre in the plan's currency, the drain included, kept as "
+                                     "written."},
+                    water.price_per_m3, {.min = 0.0, .max = 100000.0});
+    archive.extras(water.extras);
+}
+
 void describe(json::Archive& archive, Site& site)
 {
     archive.number({"latitude_deg", "Latitude in degrees, north positive."}, site.latitude_deg,
                    {.min = -90.0, .max = 90.0});
     archive.decimal({"electricity_price_per_kwh", "Price of one kWh in the plan's currency, kept as written."},
                     site.electricity_price_per_kwh, {.min = 0.0, .max = 100000.0});
+    archive.object_or_default({"water", "The animals' water."}, site.water);
     archive.object_or_default({"room", "The room that the enclosures stand in."}, site.room);
     archive.list({"circuits", "Circuits of the house."}, site.circuits, {.max_items = 50});
     archive.list({"strips", "Outlet strips and single outlets."}, site.strips, {.max_items = 100});

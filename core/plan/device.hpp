@@ -31,6 +31,9 @@ enum class Supply { timed, always_on };
 
 enum class ControlKind { none, dimmer, thermostat };
 
+// How a thermostat regulates: switching, letting through some pulses of the mains, or cutting each wave.
+enum class ThermostatMethod { on_off, pulse, dimming };
+
 struct Probe {
     double x_m = 0.0;
     double y_m = 0.0;
@@ -44,6 +47,8 @@ struct Control {
     std::optional<double> level;      // of a dimmer, 0..1
     std::optional<double> setpoint_c; // of a thermostat
     std::optional<Probe> probe;       // of a thermostat
+    std::optional<ThermostatMethod> method;
+    std::optional<double> rating_w; // the most that it may feed
     json::Extras extras;
     friend bool operator==(const Control&, const Control&) = default;
 };
@@ -70,6 +75,7 @@ struct Device {
     std::optional<double> beam_deg;                // full width at half maximum
     std::optional<double> clearance_m;             // from combustibles, by the maker
     std::optional<bool> guarded;                   // an animal can't touch it
+    std::optional<double> holder_rating_w;         // the most that its lamp holder may take
     std::optional<double> air_gap_m;               // below a mat under the base
     std::optional<std::string> below;              // material under that mat or gap
     std::optional<double> age_hours;               // burnt so far

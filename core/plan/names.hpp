@@ -32,6 +32,10 @@ inline constexpr std::array<std::string_view, 7> place_names{"overhead",   "unde
                                                              "front-wall", "left-wall",  "right-wall"};
 inline constexpr std::array<std::string_view, 2> supply_names{"timed", "always-on"};
 inline constexpr std::array<std::string_view, 3> control_kind_names{"none", "dimmer", "thermostat"};
+inline constexpr std::array<std::string_view, 3> thermostat_method_names{"on-off", "pulse", "dimming"};
+inline constexpr std::array<std::string_view, 3> condition_names{"well", "underweight", "ill"};
+inline constexpr std::array<std::string_view, 3> water_source_names{"tap", "filtered", "reverse-osmosis"};
+inline constexpr std::array<std::string_view, 2> light_year_names{"same", "with-the-sky"};
 inline constexpr std::array<std::string_view, 3> price_level_names{"low", "typical", "high"};
 
 constexpr std::string_view name_of(FittingKind kind)

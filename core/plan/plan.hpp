@@ -14,9 +14,14 @@
 
 namespace loam::plan {
 
+// How the hours of light go through the year: as stated on every day, or with the day's length at the site, held within
+// what the species' sheets ask for, about the same middle of the day.
+enum class LightYear { same, with_the_sky };
+
 struct Photoperiod {
     std::string on = "07:00"; // HH:MM
     std::string off = "19:00";
+    std::optional<LightYear> through_year; // absent: the same
     json::Extras extras;
     friend bool operator==(const Photoperiod&, const Photoperiod&) = default;
 };

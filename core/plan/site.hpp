@@ -67,9 +67,22 @@ struct Stand {
     friend bool operator==(const Stand&, const Stand&) = default;
 };
 
+enum class WaterSource { tap, filtered, reverse_osmosis };
+
+struct Water {
+    std::optional<WaterSource> source;
+    std::optional<double> reject_l_per_l; // of reverse osmosis: litres to the drain for each litre made
+    std::optional<double> cartridge_l;    // what one cartridge or set of filters is good for
+    std::optional<bool> conditioned;      // whether conditioner goes into it
+    std::optional<Decimal> price_per_m3;  // with what is charged for the drain
+    json::Extras extras;
+    friend bool operator==(const Water&, const Water&) = default;
+};
+
 struct Site {
     std::optional<double> latitude_deg;
     std::optional<Decimal> electricity_price_per_kwh;
+    Water water;
     Room room;
     std::vector<Circuit> circuits;
     std::vector<Strip> strips;

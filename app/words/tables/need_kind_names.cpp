@@ -43,6 +43,7 @@ constexpr Sentence rows[] = {
     {"shell.wood", QT_TRANSLATE_NOOP("sentences", "wooden box")},
     {"stand", QT_TRANSLATE_NOOP("sentences", "stand")},
     {"water.conditioner", QT_TRANSLATE_NOOP("sentences", "water conditioner")},
+    {"water.filter-cartridge", QT_TRANSLATE_NOOP("sentences", "filter cartridge")},
     {"water.mister", QT_TRANSLATE_NOOP("sentences", "mister")},
 };
 

@@ -23,6 +23,7 @@ constexpr Sentence rows[] = {
     {"need.substrate", QT_TRANSLATE_NOOP("sentences", "the bed, filled in before it settles")},
     {"need.cover", QT_TRANSLATE_NOOP("sentences", "covers a part of the top")},
     {"need.fitting", QT_TRANSLATE_NOOP("sentences", "furniture of the plan")},
+    {"need.filter-cartridge", QT_TRANSLATE_NOOP("sentences", "a year of filtered water, by the cartridge's litres")},
     {"need.conditioner", QT_TRANSLATE_NOOP("sentences", "a year of treated tap water")},
     {"need.scale", QT_TRANSLATE_NOOP("sentences", "to weigh the animals")},
     {"need.quarantine", QT_TRANSLATE_NOOP("sentences", "to keep a new animal apart at first")},
