@@ -88,6 +88,23 @@ constexpr LabelWord rows[] = {
     {"reason", "bowl-under-device", QT_TRANSLATE_NOOP("labels", "a water bowl stands under a device")},
     {"reason", "mister", QT_TRANSLATE_NOOP("labels", "a mister sprays in the box")},
     {"reason", "water-present", QT_TRANSLATE_NOOP("labels", "there is water in the box")},
+    {"reason", "species-does-not-rest",
+     QT_TRANSLATE_NOOP("labels", "its species does not rest through the winter, and the cold harms it")},
+    {"reason", "ill", QT_TRANSLATE_NOOP("labels", "it is ill")},
+    {"reason", "underweight", QT_TRANSLATE_NOOP("labels", "it is underweight")},
+    {"reason", "first-winter", QT_TRANSLATE_NOOP("labels", "this is its first winter")},
+    {"reason", "health-not-stated", QT_TRANSLATE_NOOP("labels", "it is not stated whether it is well")},
+    {"reason", "age-not-stated",
+     QT_TRANSLATE_NOOP("labels", "its age is not stated, and an animal in its first winter must stay warm")},
+    {"reason", "weight-not-stated",
+     QT_TRANSLATE_NOOP("labels", "its weight is not stated, and the rest ends by weight")},
+    {"reason", "cold-not-known",
+     QT_TRANSLATE_NOOP("labels", "no temperatures for a rest are on file for its species; it does not need one")},
+    {"reason", "date-not-a-day", QT_TRANSLATE_NOOP("labels", "the first day is not a day of the calendar")},
+    {"reason", "over", QT_TRANSLATE_NOOP("labels", "the rest that is stated is over; enter the next one")},
+    {"reason", "latitude-not-stated", QT_TRANSLATE_NOOP("labels", "the latitude is not stated")},
+    {"reason", "sheets-without-hours",
+     QT_TRANSLATE_NOOP("labels", "the species here have no hours of light on file that suit all")},
 };
 
 } // namespace

@@ -67,6 +67,9 @@ std::optional<QString> in_the_singular(const QString& number, const DisplayUnit&
     if (unit.symbol == QStringLiteral("days")) {
         return say("1 day");
     }
+    if (unit.symbol == QStringLiteral("weeks")) {
+        return say("1 week");
+    }
     if (unit.symbol == QStringLiteral("months")) {
         return say("1 month");
     }

@@ -95,6 +95,8 @@ DisplayUnit shared_unit(Quantity quantity)
         return {QStringLiteral("h"), 1.0, 0.0, 1};
     case Quantity::days:
         return {QStringLiteral("days"), 1.0, 0.0, 0};
+    case Quantity::weeks:
+        return {QStringLiteral("weeks"), 1.0, 0.0, 0};
     case Quantity::months:
         return {QStringLiteral("months"), 1.0, 0.0, 1};
     case Quantity::years:
@@ -141,6 +143,7 @@ constexpr ShortForm short_forms[] = {
     {"V", Quantity::voltage},
     {"h", Quantity::hours},
     {"d", Quantity::days},
+    {"weeks", Quantity::weeks},
     {"mo", Quantity::months},
     {"month", Quantity::months},
     {"a", Quantity::years},

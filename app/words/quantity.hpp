@@ -31,6 +31,7 @@ enum class Quantity {
     voltage,                // V
     hours,
     days,
+    weeks,
     months,
     years,
     angle, // deg

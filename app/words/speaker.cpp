@@ -152,7 +152,8 @@ QString Speaker::label(const Label& label) const
     if (label.name == "note") {
         return species_note(label.text);
     }
-    if (label.name == "date") {
+    static constexpr std::array<std::string_view, 5> dates{"date", "begins", "cold_from", "cold_until", "ends"};
+    if (std::find(dates.begin(), dates.end(), label.name) != dates.end()) {
         return formatter_.iso_date(label.text);
     }
     if (label.name == "needs") {

@@ -1,6 +1,7 @@
 // What we conclude of a plan: nothing but data. Ranges stay ranges; what is not known is an absent optional.
 #pragma once
 
+#include <array>
 #include <chrono>
 #include <cstdint>
 #include <optional>
@@ -14,6 +15,9 @@
 #include "core/climate/steady.hpp"
 #include "core/explain.hpp"
 #include "core/money.hpp"
+#include "core/plan/site.hpp"
+#include "core/season/eligibility.hpp"
+#include "core/season/rest.hpp"
 
 namespace loam::assess {
 
@@ -130,6 +134,8 @@ struct DevicePower {
     Range daily_kwh_winter;
     Range daily_kwh_summer;
     double hours_per_day = 0.0;
+    std::array<Range, 12> month_kwh{};
+    Range year_kwh;
     friend bool operator==(const DevicePower&, const DevicePower&) = default;
 };
 
@@ -139,13 +145,38 @@ struct PowerResult {
     std::int64_t timed_outlets = 0;
     std::int64_t always_on_outlets = 0;
     std::vector<DevicePower> devices;
+    std::array<Range, 12> month_kwh{};
+    std::array<std::optional<Money>, 12> month_cost; // of the likely kWh; absent: the tariff is not known
+    Range year_kwh;
     friend bool operator==(const PowerResult&, const PowerResult&) = default;
+};
+
+struct BowlResult {
+    std::string id;
+    Range volume_l;
+    Range water_depth_m;
+    Target depth_m;      // by the sheets, for the animals here; without an end: no ratio is known
+    Range carried_kg;    // full, with the bowl's own weight where it is stated
+    Judgement judgement; // the worse of size and depth; not known where nothing is asked for
+    friend bool operator==(const BowlResult&, const BowlResult&) = default;
 };
 
 struct WaterResult {
     Range daily_l;
-    Range bowl_l;
+    Range bowl_l; // all bowls filled once
+    Range changes_per_day;
+    Range changed_l_per_day;
+    Range top_up_l_per_day;
+    Range misted_l_per_day;
+    Range treated_l_per_day;
     std::optional<Range> conditioner_ml_per_day; // absent: none needed or dose not known
+    std::optional<Range> conditioner_ml_per_fill;
+    std::optional<Range> drawn_l_per_day;     // from the mains; absent: the source is not stated
+    std::optional<Range> cartridges_per_year; // absent: no filter, or what one is good for is not stated
+    std::optional<plan::WaterSource> source;  // absent: not stated
+    std::optional<MoneyRange> price_per_year; // of what is drawn; absent: price or source not stated
+    bool by_climate = false;                  // what tops up is the solved box's evaporation, not the bracket
+    std::vector<BowlResult> bowls;
     friend bool operator==(const WaterResult&, const WaterResult&) = default;
 };
 
@@ -156,6 +187,43 @@ struct PhotoperiodResult {
     std::optional<double> day_length_midsummer_h; // at the site
     std::optional<double> day_length_midwinter_h;
     friend bool operator==(const PhotoperiodResult&, const PhotoperiodResult&) = default;
+};
+
+// Lamps on and off on one day of the year, HH:MM.
+struct LightTimes {
+    double hours = 0.0;
+    std::string on;
+    std::string off;
+    friend bool operator==(const LightTimes&, const LightTimes&) = default;
+};
+
+struct LightDay {
+    int month = 1;
+    int day = 1;
+    std::optional<double> sky_h;          // day length at the site; absent: latitude not known
+    std::optional<LightTimes> planned;    // absent: not stated, or the lamps are off for a rest
+    std::optional<LightTimes> by_the_sky; // as long as the sky's day, held within what the sheets ask for
+    double running_share = 1.0;           // of usual hours and heat: less while all animals rest
+    friend bool operator==(const LightDay&, const LightDay&) = default;
+};
+
+struct CoolSeasonResult {
+    std::string animal;
+    std::string species;
+    bool asked = false; // the keeper has asked for it
+    season::Eligibility eligibility;
+    std::optional<season::Rest> rest; // only where asked and eligible
+    std::vector<season::Week> weeks;
+    std::vector<season::WeighIn> weigh_ins;
+    double mass_kg = 0.0; // that the weights go by
+    double stop_loss = 0.0;
+    double monthly_loss = 0.0;
+    std::string vet_checked; // YYYY-MM-DD; empty: not stated
+    bool vet_check_counts = false;
+    Source cold_source;
+    Source loss_source;
+    Source species_source; // why it rests, or does not
+    friend bool operator==(const CoolSeasonResult&, const CoolSeasonResult&) = default;
 };
 
 // How long it takes until the least extreme place of the box passes what a species bears.
@@ -197,6 +265,10 @@ struct EnclosureResult {
     PowerResult power;
     WaterResult water;
     PhotoperiodResult photoperiod;
+    std::vector<LightDay> light_year; // the 1st and the 16th of each month
+    bool light_with_the_sky = false;
+    bool hemisphere_known = false;              // else a month's energy may be that of winter or of summer
+    std::vector<CoolSeasonResult> cool_seasons; // one for each group of animals whose species is known
     friend bool operator==(const EnclosureResult&, const EnclosureResult&) = default;
 };
 

@@ -11,6 +11,11 @@ std::vector<buying::Need> care_needs(const Context& context, const Housed& house
         needs.push_back(need("water.conditioner", water.result.conditioner_ml_per_day->likely * days_a_year, "ml",
                              "need.conditioner", housed.at()));
     }
+    if (water.result.cartridges_per_year && water.result.cartridges_per_year->likely > 0.0) {
+        // Counted in part: several enclosures share a filter, and packs are whole only in the order.
+        needs.push_back(need("water.filter-cartridge", water.result.cartridges_per_year->likely, "each",
+                             "need.filter-cartridge", housed.at()));
+    }
     for (const Upkeep& one : upkeep_of(context, housed.enclosure)) {
         if (one.food_per_month) { // the first month's, in the units of the kinds in resources/prices/README.md
             const std::string unit = one.food_item == "food.greens"   ? "kg"

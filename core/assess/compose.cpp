@@ -23,6 +23,10 @@ EnclosureResult result_of(const Part& part, const Supplies& supplies)
     result.photoperiod = part.instant->photoperiod.result;
     result.power = supplies.power.result;
     result.water = supplies.water.result;
+    result.light_year = supplies.year.light;
+    result.light_with_the_sky = supplies.year.with_the_sky;
+    result.hemisphere_known = supplies.year.hemisphere_known;
+    result.cool_seasons = supplies.year.cool_seasons;
     if (part.climate != nullptr) {
         result.heat = part.climate->heat;
         result.humidity = part.climate->humidity;
@@ -44,6 +48,7 @@ void append_notes(Notes& notes, const Part& part, const Supplies& supplies)
     append(notes, part.instant->uv.notes);
     append(notes, part.instant->photoperiod.notes);
     append(notes, part.instant->other);
+    append(notes, supplies.year.notes);
     append(notes, supplies.power.notes);
     append(notes, supplies.water.notes);
     if (part.climate != nullptr) {
@@ -131,8 +136,10 @@ Judgement overall_of(const plan::Plan& plan, const plan::Enclosure& enclosure, c
 Supplies supplies_of(const Context& context, const Part& part)
 {
     static const std::vector<HeatCase> none;
-    return {assess_power(context, part.housed, part.climate != nullptr ? part.climate->heat : none),
-            assess_water(context, part.housed)};
+    const std::vector<HeatCase>& heat = part.climate != nullptr ? part.climate->heat : none;
+    YearStage year = assess_year(context, part.housed);
+    PowerStage power = assess_power(context, part.housed, heat, year.course);
+    return {std::move(power), assess_water(context, part.housed), std::move(year)};
 }
 
 std::vector<buying::Need> all_needs(const Context& context, const std::vector<Part>& parts,

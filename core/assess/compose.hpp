@@ -22,6 +22,7 @@ Assessment compose(const Context& context, const std::vector<Part>& parts);
 struct Supplies {
     PowerStage power;
     WaterStage water;
+    YearStage year;
 };
 Supplies supplies_of(const Context& context, const Part& part);
 

@@ -24,6 +24,51 @@ std::string load_name(catalog::LoadKind kind)
     return {};
 }
 
+power::Means means_of(const plan::Control& control)
+{
+    if (control.kind == plan::ControlKind::dimmer) {
+        return power::Means::dimmer;
+    }
+    if (!control.method) {
+        return power::Means::thermostat_of_unknown_kind;
+    }
+    switch (*control.method) {
+    case plan::ThermostatMethod::on_off:
+        return power::Means::on_off_thermostat;
+    case plan::ThermostatMethod::pulse:
+        return power::Means::pulse_thermostat;
+    case plan::ThermostatMethod::dimming:
+        return power::Means::dimming_thermostat;
+    }
+    return power::Means::thermostat_of_unknown_kind;
+}
+
+// What a holder or control has to bear against what its maker allows.
+void judge_ratings(const Housed& housed, Notes& notes, const KnownDevice& known)
+{
+    if (!known.power_w) {
+        return;
+    }
+    const Source label{"The rating is its maker's, as stated in the plan", Confidence::confirmed};
+    const Range& power_w = *known.power_w;
+    const std::vector<Label> labels{{"device", known.device.id}};
+    const auto why = [&](double rating_w) {
+        return because("rule.rated-load", inputs_over(power_w, rating_w, "W"), labels, label);
+    };
+    const Judgement over{Verdict::danger, Direction::above};
+    // A lamp is sold by its nominal watts, which the holder's rating speaks of; the spread is the lamp's own.
+    const auto& holder_w = known.device.holder_rating_w;
+    if (holder_w && power_w.likely > *holder_w) {
+        report(notes, "danger.lamp-holder", over, housed.at(known.device.id), why(*holder_w)).remedy =
+            remedy("remedy.stronger-holder", {{"to", power_w.likely, "W"}}, labels);
+    }
+    const auto& control_w = known.device.control.rating_w;
+    if (control_w && power_w.likely > *control_w) {
+        report(notes, "danger.control-overload", over, housed.at(known.device.id), why(*control_w)).remedy =
+            remedy("remedy.stronger-control", {{"to", power_w.likely, "W"}}, labels);
+    }
+}
+
 void judge_means(const Housed& housed, Notes& notes, const KnownDevice& known)
 {
     const plan::Device& device = known.device;
@@ -32,14 +77,17 @@ void judge_means(const Housed& housed, Notes& notes, const KnownDevice& known)
         return;
     }
     const bool dims = device.control.kind == plan::ControlKind::dimmer;
-    const auto advice =
-        power::advise(controlled_load(known), dims ? power::Means::dimmer : power::Means::thermostat_of_unknown_kind);
+    const auto advice = power::advise(controlled_load(known), means_of(device.control));
     const std::vector<Label> labels{{"device", device.id}, {"kind", kind}, {"load", load_name(known.traits->load)}};
     const Remedy undimmed = remedy("remedy.undimmed", {}, {{"device", device.id}});
     if (advice.suits == power::Suits::no && dims) {
         report(notes, "control.dimmer-unsuited", {Verdict::falls_short, Direction::none}, housed.at(device.id),
                because("rule.load-kind", {}, labels, practice))
             .remedy = undimmed;
+    } else if (advice.reason == power::ControlReason::light_would_flicker && device.control.method) {
+        report(notes, "control.on-off-with-lamp", {Verdict::falls_short, Direction::none}, housed.at(device.id),
+               because("rule.load-kind", {}, {{"device", device.id}, {"kind", kind}}, practice))
+            .remedy = remedy("remedy.dimming-thermostat", {}, {{"device", device.id}});
     } else if (advice.suits == power::Suits::no) {
         report(notes, "control.thermostat-unsuited", {Verdict::falls_short, Direction::none}, housed.at(device.id),
                because("rule.load-kind", {}, labels, practice))
@@ -116,10 +164,11 @@ Notes judge_controls(const Context& context, const Housed& housed)
     for (const KnownDevice& known : equipment_of(context, housed, notes)) {
         judge_means(housed, notes, known);
         judge_regulation(housed, notes, known);
+        judge_ratings(housed, notes, known);
         const bool hot_bulb = known.device.kind == plan::DeviceKind::flood_lamp ||
                               known.device.kind == plan::DeviceKind::mercury_vapour_lamp ||
                               known.device.kind == plan::DeviceKind::ceramic_heater;
-        if (hot_bulb) {
+        if (hot_bulb && !known.device.holder_rating_w) {
             const double power_w = known.power_w ? known.power_w->likely : 0.0;
             report(
                 notes, "electrical.lamp-holder", {Verdict::fits, Direction::none}, housed.at(known.device.id),

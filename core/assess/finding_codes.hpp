@@ -35,6 +35,8 @@ inline constexpr auto finding_codes = std::to_array<CodeEntry>({
     {"danger.drill", "limit earliest likely?", "case species"},
     {"danger.circuit", "low likely high max over_by rating voltage", "circuit"},
     {"danger.strip", "low likely high max over_by rating voltage", "strip"},
+    {"danger.lamp-holder", "low likely high max over_by", "device"},
+    {"danger.control-overload", "low likely high max over_by", "device"},
     {"danger.stand", "low likely high max over_by", "stand"},
     {"danger.uv-too-strong", "low likely high max over_by distance", "lamp species"},
 
@@ -107,6 +109,26 @@ inline constexpr auto finding_codes = std::to_array<CodeEntry>({
     {"readings.do-not-fit", "count chi_square chance"},           // all together, none of them by itself
     {"readings.not-computable", ""},
 
+    // Water
+    // side_name: long, short. The bowl that comes nearest is named.
+    {"water.bowl-small", "side min short_by", "fitting species side_name"},
+    {"water.bowl-deep", "low likely high max over_by", "fitting species"},
+    {"water.bowl-shallow", "low likely high min short_by", "fitting species"},
+    // Deeper than the smallest animal is high. Danger where stated; not known where only the bracket says so.
+    {"danger.drowning", "low likely high max over_by", "fitting species"},
+    {"water.no-bowl", "", "species"},
+    {"water.not-treated", "", "species"}, // tap water without conditioner, for an amphibian
+    {"water.filter-life-not-known", "likely", ""},
+
+    // Rest in the cold. reason: species-does-not-rest ill underweight first-winter
+    {"danger.cool-season", "", "animal species reason"},
+    // reason: health-not-stated age-not-stated weight-not-stated cold-not-known date-not-a-day over
+    {"cool-season.not-known", "", "animal species reason"},
+    {"cool-season.vet-check", "days", "animal species answer"}, // answer: absent, no (not in time)
+    {"cool-season.too-long", "weeks max over_by", "animal species"},
+    {"cool-season.planned", "min max stop", "animal species begins cold_from cold_until ends"}, // a note
+    {"cool-season.place", "min max room?", "animal species"},                                   // a note
+
     // Light
     {"uv.level", "low likely high min? max? short_by? over_by? distance", "lamp species"},
     {"uv.not-known", "distance?", "lamp? reason"}, // reason: no-table, too-near, too-far, mesh-unknown, age-unknown
@@ -117,6 +139,7 @@ inline constexpr auto finding_codes = std::to_array<CodeEntry>({
     {"uv.compact-caution", "", "lamp"},
     {"photoperiod.hours", "likely min? max? short_by? over_by?", "species"},
     {"photoperiod.not-stated", ""},
+    {"photoperiod.sky-not-known", "", "reason"}, // reason: latitude-not-stated sheets-without-hours
     {"photoperiod.light-at-night", "", "lamp"},
     {"photoperiod.bad-times", "", "on off"},
 

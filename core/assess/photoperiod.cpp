@@ -21,6 +21,10 @@ void judge_hours(const Housed& housed, PhotoperiodStage& stage, const catalog::S
     const Target target{band.min, band.max, band.source};
     stage.result.target_h = target;
     const double hours = *stage.result.hours;
+    const bool with_the_sky = housed.enclosure.photoperiod->through_year == plan::LightYear::with_the_sky;
+    if (with_the_sky && band.min && band.max) { // the stated times give the middle alone; the hours are held within
+        return;
+    }
     const Judgement judgement = judge(exactly(hours), target);
     stage.result.judgement = worse(stage.result.judgement, judgement);
     if (judgement.verdict != Verdict::falls_short) {

@@ -2,6 +2,8 @@
 
 #include "core/assess/equipment.hpp"
 #include "core/assess/photoperiod.hpp"
+#include "core/assess/shopping.hpp"
+#include "core/independent.hpp"
 #include "core/plan/names.hpp"
 
 namespace loam::assess {
@@ -93,7 +95,36 @@ void report_unstated(const Housed& housed, Notes& notes, const KnownDevice& know
 
 } // namespace
 
-PowerStage assess_power(const Context& context, const Housed& housed, const std::vector<HeatCase>& heat)
+namespace {
+
+// What each device and all of them use by month, and what that costs by the plan's tariff.
+void follow_year(const Context& context, const std::vector<power::Device>& meter, const power::YearCourse& course,
+                 PowerStage& stage)
+{
+    constexpr double days_a_year = 365.0;
+    std::vector<power::DeviceYear> years;
+    for (std::size_t i = 0; i < meter.size(); ++i) {
+        years.push_back(power::year_of(meter[i], course));
+        stage.result.devices[i].month_kwh = years.back().month_kwh;
+        stage.result.devices[i].year_kwh = years.back().year_kwh;
+    }
+    const power::Year year = power::year_together(years);
+    stage.result.month_kwh = year.month_kwh;
+    stage.result.year_kwh = year.year_kwh;
+    stage.result.daily_kwh = scaled(year.year_kwh, 1.0 / days_a_year);
+    stage.kwh_per_year = year.year_kwh;
+    if (const auto& tariff = context.plan.site.electricity_price_per_kwh) {
+        for (std::size_t month = 0; month < year.month_kwh.size(); ++month) {
+            stage.result.month_cost[month] =
+                Money::of(year.month_kwh[month].likely, *tariff, currency_of(context.plan));
+        }
+    }
+}
+
+} // namespace
+
+PowerStage assess_power(const Context& context, const Housed& housed, const std::vector<HeatCase>& heat,
+                        const power::YearCourse& course)
 {
     PowerStage stage;
     std::vector<power::Device> meter;
@@ -116,16 +147,16 @@ PowerStage assess_power(const Context& context, const Housed& housed, const std:
                                         .connected_w = device.connected_w,
                                         .daily_kwh_winter = energy.winter_kwh_per_day,
                                         .daily_kwh_summer = energy.summer_kwh_per_day,
-                                        .hours_per_day = device.hours_per_day});
+                                        .hours_per_day = device.hours_per_day,
+                                        .month_kwh = {},
+                                        .year_kwh = {}});
         stage.devices.push_back(std::move(device));
     }
     const power::Together plugs = power::together(stage.devices);
     stage.result.connected_w = plugs.connected_w;
     stage.result.timed_outlets = plugs.timed_outlets;
     stage.result.always_on_outlets = plugs.always_on_outlets;
-    const power::Together energy = power::together(meter);
-    stage.result.daily_kwh = energy.mean_kwh_per_day;
-    stage.kwh_per_year = energy.kwh_per_year;
+    follow_year(context, meter, course, stage);
     return stage;
 }
 

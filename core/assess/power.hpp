@@ -6,6 +6,7 @@
 #include "core/assess/climate_stage.hpp"
 #include "core/assess/context.hpp"
 #include "core/power/energy.hpp"
+#include "core/power/year.hpp"
 
 namespace loam::assess {
 
@@ -18,7 +19,8 @@ struct PowerStage {
 };
 
 // `heat` empty: the climate has not run, and what a thermostat draws is bracketed from none to all.
-PowerStage assess_power(const Context& context, const Housed& housed, const std::vector<HeatCase>& heat);
+PowerStage assess_power(const Context& context, const Housed& housed, const std::vector<HeatCase>& heat,
+                        const power::YearCourse& course);
 
 struct CircuitStage {
     std::vector<CircuitResult> circuits;

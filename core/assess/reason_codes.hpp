@@ -31,6 +31,10 @@ inline constexpr auto rule_codes = std::to_array<CodeEntry>({
     {"rule.moisture-balance"},
     {"rule.dew-point"},
     {"rule.dry-retreat"},
+    {"rule.bowl-size"},        // to get in, to turn round, to lie coiled
+    {"rule.water-depth"},      // the sheet's depth over the body's length
+    {"rule.water-treatment"},  // chlorine, filters, reverse osmosis
+    {"rule.cool-season"},      // who may rest in the cold, and how
     {"rule.uv-zone"},          // Ferguson zone
     {"rule.uv-measured-only"}, // never from watts, never outside the lamp's table
     {"rule.uv-through-pane"},

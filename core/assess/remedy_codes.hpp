@@ -58,6 +58,15 @@ inline constexpr auto remedy_codes = std::to_array<CodeEntry>({
     {"remedy.less-misting", "to by", "case"},
     {"remedy.drier-bed", ""},
     {"remedy.dry-corner", ""},
+    // Water and the cool season
+    {"remedy.bigger-bowl", "by to", "fitting"},
+    {"remedy.shallower-water", "to", "fitting"},
+    {"remedy.deeper-water", "to", "fitting"},
+    {"remedy.add-bowl", ""},
+    {"remedy.treat-water", ""},
+    {"remedy.no-cool-season", "", "animal"},
+    {"remedy.vet-check", "", "animal"},
+    {"remedy.shorter-rest", "to", "animal"},
     // Light
     {"remedy.add-uv-lamp", "zone"},
     {"remedy.measure-uv", "distance", "device"},
@@ -75,6 +84,8 @@ inline constexpr auto remedy_codes = std::to_array<CodeEntry>({
     {"remedy.always-on-supply", "", "device"},
     {"remedy.drip-loop", ""},
     {"remedy.heat-rated-holder", "", "device"},
+    {"remedy.stronger-holder", "to", "device"},  // rated W
+    {"remedy.stronger-control", "to", "device"}, // likewise
     // Answers that only the keeper can give: `where` is the JSON Pointer to fill in
     {"remedy.state", "", "where"},
     {"remedy.add-prices", "", "needs"},

@@ -52,6 +52,33 @@ void add_electricity(const Context& context, const std::vector<RunningInputs>& e
                    .price_high = *tariff});
 }
 
+void add_mains_water(const Context& context, const std::vector<RunningInputs>& enclosures,
+                     std::vector<cost::Consumption>& all)
+{
+    constexpr double m3_a_year = 365.0 / 1000.0; // of a litre a day
+    const auto& price = context.plan.site.water.price_per_m3;
+    Range m3;
+    for (const RunningInputs& one : enclosures) {
+        const auto& drawn = one.water->result.drawn_l_per_day;
+        if (!price || !drawn) {
+            return; // a price is never made up
+        }
+        m3 = {m3.low + drawn->low * m3_a_year, m3.likely + drawn->likely * m3_a_year,
+              m3.high + drawn->high * m3_a_year};
+    }
+    if (m3.high <= 0.0) {
+        return;
+    }
+    all.push_back({.kind = cost::Kind::water,
+                   .item = "mains-water",
+                   .name = "water",
+                   .per_year = m3,
+                   .price_per = 1.0,
+                   .price_low = *price,
+                   .price_typical = *price,
+                   .price_high = *price});
+}
+
 void add_animals(const Context& context, const Housed& housed, std::vector<cost::Consumption>& all)
 {
     constexpr double months_a_year = 12.0;
@@ -92,6 +119,7 @@ std::vector<cost::Consumption> consumptions(const Context& context, const std::v
 {
     std::vector<cost::Consumption> all;
     add_electricity(context, enclosures, all);
+    add_mains_water(context, enclosures, all);
     if (!prices_match(context.plan, context.catalog)) {
         return all; // the tariff is in the plan's currency, the list is not
     }
@@ -100,6 +128,10 @@ std::vector<cost::Consumption> consumptions(const Context& context, const std::v
         if (one.water->result.conditioner_ml_per_day) {
             add_consumption(context, all, cost::Kind::water, "water.conditioner",
                             scaled(*one.water->result.conditioner_ml_per_day, 365.0));
+        }
+        if (one.water->result.cartridges_per_year) {
+            add_consumption(context, all, cost::Kind::water, "water.filter-cartridge",
+                            *one.water->result.cartridges_per_year);
         }
         add_animals(context, one.housed, all);
         animals = animals || animal_count(one.housed.enclosure) > 0;

@@ -15,6 +15,7 @@
 #include "core/assess/space.hpp"
 #include "core/assess/substrate.hpp"
 #include "core/assess/water.hpp"
+#include "core/assess/year.hpp"
 
 namespace loam::assess {
 

@@ -51,10 +51,17 @@ ClimateKey climate_key(const Context& context, const Housed& housed)
         reading.date.reset();
     }
     key.enclosure.photoperiod.reset();
+    for (plan::Animal& animal : key.enclosure.animals) {
+        animal.condition.reset();
+        animal.cool_season.reset();
+    }
     key.room.sun_reaches.reset();
     key.room.power_cut.reset();
     for (plan::Device& device : key.enclosure.equipment) {
         device.strip.reset();
+        device.holder_rating_w.reset();
+        device.control.method.reset();
+        device.control.rating_w.reset();
     }
     return key;
 }

@@ -11,7 +11,8 @@ namespace loam::light {
 // Method: the CBM model with sunrise and sunset at the sun's upper limb with refraction (0.8333 degrees below the
 //   horizon); polar day is 24 h, polar night 0 h.
 // Range: |latitude| <= 90, day 1 to 366; otherwise nullopt. Against full astronomical sunrise and sunset within
-//   0.14 h for |latitude| <= 60.
+//   0.14 h for |latitude| <= 60; nearer the poles, where a day grows by up to 1.4 h from one to the next but one, right
+//   to within two days of the date.
 // Source: Forsythe, Rykiel, Stahl, Wu & Schoolfield 1995, Ecological Modelling 80:87-95, equations 1 to 3.
 std::optional<double> day_length_h(double latitude_deg, int day_of_year, double sun_below_horizon_deg = 0.8333);
 

@@ -18,7 +18,7 @@ enum class Condition { well, underweight, ill };
 // A rest in the cold that the keeper asks for; nothing plans one by itself.
 struct CoolSeason {
     std::string begins;                     // YYYY-MM-DD: the first day without food
-    std::optional<double> cold_weeks;       // at rest, without winding down and warming up
+    std::optional<std::int64_t> cold_weeks; // at rest, without winding down and warming up
     std::optional<std::string> vet_checked; // YYYY-MM-DD
     json::Extras extras;
     friend bool operator==(const CoolSeason&, const CoolSeason&) = default;

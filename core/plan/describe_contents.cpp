@@ -8,8 +8,8 @@ void describe(json::Archive& archive, CoolSeason& season)
 {
     constexpr json::TextRule day{.max_length = 10, .pattern = json::iso_date};
     archive.text({"begins", "The first day without food, YYYY-MM-DD."}, season.begins, day);
-    archive.number({"cold_weeks", "Weeks in the cold, without winding down and warming up."}, season.cold_weeks,
-                   {.min = 0.0, .max = 30.0, .exclusive_min = true});
+    archive.integer({"cold_weeks", "Weeks in the cold, without winding down and warming up."}, season.cold_weeks,
+                    {.min = 1.0, .max = 30.0});
     archive.text({"vet_checked", "The day of the vet's check before it, YYYY-MM-DD."}, season.vet_checked, day);
     archive.extras(season.extras);
 }

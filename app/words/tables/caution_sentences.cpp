@@ -31,6 +31,29 @@ constexpr Sentence rows[] = {
                                                          "temperatures here are for animals that are awake and well.")},
     {"caution.lifespan", QT_TRANSLATE_NOOP("sentences", "This is a long commitment[: a life of {band}] ({species}).")},
     {"caution.species", QT_TRANSLATE_NOOP("sentences", "{species}: {note}")},
+    {"cool-season.not-known",
+     QT_TRANSLATE_NOOP(
+         "sentences",
+         "Whether {animal} may be cooled for the winter is not known: {reason}. Until then no rest is planned.")},
+    {"cool-season.vet-check",
+     QT_TRANSLATE_NOOP("sentences", "No vet's check is stated for {animal} before the winter rest. It belongs in the "
+                                    "{days} before the first day without food.")},
+    {"cool-season.vet-check",
+     QT_TRANSLATE_NOOP("sentences", "The vet's check of {animal} is not in the {days} before the first day without "
+                                    "food, so it tells nothing of this rest."),
+     Verdict::falls_short, Direction::none},
+    {"cool-season.too-long",
+     QT_TRANSLATE_NOOP("sentences",
+                       "The rest of {animal} is too long: {weeks} in the cold. At most {max} is on file ({species}).")},
+    {"cool-season.planned",
+     QT_TRANSLATE_NOOP(
+         "sentences",
+         "Winter rest of {animal}: no food from {begins}, at {band} from {cold_from} to {cold_until}, usual care from "
+         "{ends}. Weigh it every week, and end the rest where it has lost {stop:percent}.")},
+    {"cool-season.place",
+     QT_TRANSLATE_NOOP("sentences",
+                       "{animal} has to rest in a place that stays at {band} day and night, with a thermometer that "
+                       "logs it. A lived-in room is too warm[: this one is at {room} on a winter day].")},
 };
 
 } // namespace

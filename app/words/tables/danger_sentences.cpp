@@ -120,6 +120,24 @@ constexpr Sentence rows[] = {
     {"danger.uv-too-strong",
      QT_TRANSLATE_NOOP("sentences", "UV from {lamp} is too strong at {distance}, the nearest an animal comes: UV index "
                                     "{range}, and {max} is the most it should meet ({species}).")},
+    {"danger.lamp-holder",
+     QT_TRANSLATE_NOOP(
+         "sentences",
+         "{device} is too strong for its holder: {likely}, and the holder is rated for {max}. It overheats.")},
+    {"danger.control-overload",
+     QT_TRANSLATE_NOOP(
+         "sentences",
+         "{device} is too strong for its control: {likely}, and the control is rated for {max}. It overheats.")},
+    {"danger.drowning",
+     QT_TRANSLATE_NOOP("sentences", "The water in {fitting} is {range} deep, deeper than the smallest animal here is "
+                                    "high, {max} ({species}). An animal that can't climb out drowns.")},
+    {"danger.drowning",
+     QT_TRANSLATE_NOOP("sentences", "How deep the water in {fitting} is is not stated. It may be deeper than the "
+                                    "smallest animal here is high, {max} ({species}), which can drown it."),
+     Verdict::not_known, Direction::none},
+    {"danger.cool-season",
+     QT_TRANSLATE_NOOP("sentences", "{animal} must not be cooled for the winter: {reason}. No rest is planned, and all "
+                                    "figures are for an animal that stays warm.")},
 };
 
 } // namespace

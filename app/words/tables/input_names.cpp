@@ -67,6 +67,9 @@ constexpr Sentence rows[] = {
     {"chi_square", QT_TRANSLATE_NOOP("sentences", "chi-square")},
     {"chance", QT_TRANSLATE_NOOP("sentences", "chance of a worse fit")},
     {"zone", QT_TRANSLATE_NOOP("sentences", "zone")},
+    {"weeks", QT_TRANSLATE_NOOP("sentences", "weeks in the cold")},
+    {"days", QT_TRANSLATE_NOOP("sentences", "within")},
+    {"stop", QT_TRANSLATE_NOOP("sentences", "loss that ends it")},
 };
 
 } // namespace

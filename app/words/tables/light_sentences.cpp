@@ -54,6 +54,10 @@ constexpr Sentence rows[] = {
     {"photoperiod.light-at-night", QT_TRANSLATE_NOOP("sentences", "{lamp} shines at night. Animals need dark nights.")},
     {"photoperiod.bad-times",
      QT_TRANSLATE_NOOP("sentences", "The lamps go on at {on} and off at {off}: that is no day.")},
+    {"photoperiod.sky-not-known",
+     QT_TRANSLATE_NOOP(
+         "sentences",
+         "The hours of light should follow the sky, and can't: {reason}. They are counted as the same on every day.")},
 };
 
 } // namespace

@@ -40,6 +40,28 @@ constexpr Sentence rows[] = {
     {"humidity.misting-not-stated",
      QT_TRANSLATE_NOOP("sentences",
                        "How much is misted is not stated, so the humidity is only known within wide limits.")},
+    {"water.bowl-small",
+     QT_TRANSLATE_NOOP("sentences", "{fitting} is too small: its {side_name} is {side}, and {min} is what the largest "
+                                    "animal needs to drink and bathe in it ({species}).")},
+    {"water.bowl-small",
+     QT_TRANSLATE_NOOP("sentences", "{fitting} may be too small: its {side_name} is {side}, and a large animal needs "
+                                    "{min} to drink and bathe in it ({species})."),
+     Verdict::tight, Direction::below},
+    {"water.bowl-deep",
+     QT_TRANSLATE_NOOP("sentences",
+                       "The water in {fitting} is too deep: {range}. At most {max} is asked for ({species}).")},
+    {"water.bowl-shallow",
+     QT_TRANSLATE_NOOP(
+         "sentences",
+         "The water in {fitting} is too shallow to bathe in: {range}. At least {min} is asked for ({species}).")},
+    {"water.no-bowl",
+     QT_TRANSLATE_NOOP("sentences", "There is no water bowl, and this species needs one ({species}).")},
+    {"water.not-treated",
+     QT_TRANSLATE_NOOP("sentences",
+                       "The tap water is not treated, and chlorine harms the skin of an amphibian ({species}).")},
+    {"water.filter-life-not-known",
+     QT_TRANSLATE_NOOP("sentences", "How much water a cartridge is good for is not stated, so how often it is due is "
+                                    "not known. {likely} pass it in a day.")},
 };
 
 } // namespace

@@ -76,6 +76,23 @@ constexpr Sentence rows[] = {
     {"remedy.dry-corner",
      QT_TRANSLATE_NOOP("sentences", "Leave one corner of the bed dry, away from the water and the mist.")},
 
+    {"remedy.bigger-bowl",
+     QT_TRANSLATE_NOOP("sentences", "Take a bowl in place of {fitting} whose side is {by} longer, which makes {to}.")},
+    {"remedy.shallower-water",
+     QT_TRANSLATE_NOOP("sentences", "Fill {fitting} no deeper than {to}, and put in a stone to climb out on.")},
+    {"remedy.deeper-water", QT_TRANSLATE_NOOP("sentences", "Fill {fitting} at least {to} deep.")},
+    {"remedy.add-bowl", QT_TRANSLATE_NOOP("sentences", "Add a water bowl.")},
+    {"remedy.treat-water",
+     QT_TRANSLATE_NOOP(
+         "sentences", "Treat the water with conditioner, one that also binds chloramine where your supplier uses it.")},
+    {"remedy.no-cool-season",
+     QT_TRANSLATE_NOOP("sentences", "Keep {animal} warm and fed through the winter, and take the rest out of the plan. "
+                                    "Ask a reptile vet if you are unsure.")},
+    {"remedy.vet-check",
+     QT_TRANSLATE_NOOP("sentences",
+                       "Have a reptile vet see {animal}, with a faecal sample, before its food is stopped.")},
+    {"remedy.shorter-rest", QT_TRANSLATE_NOOP("sentences", "Keep the rest of {animal} to {to} in the cold.")},
+
     {"remedy.add-uv-lamp",
      QT_TRANSLATE_NOOP("sentences", "Add a UV lamp made for Ferguson zone {zone}, with its maker's distance table.")},
     {"remedy.measure-uv",
@@ -101,6 +118,10 @@ constexpr Sentence rows[] = {
                        "Let each cable hang in a loop below its plug, and keep plugs above and away from the water.")},
     {"remedy.heat-rated-holder",
      QT_TRANSLATE_NOOP("sentences", "Use a ceramic or other heat-rated holder for {device}.")},
+
+    {"remedy.stronger-holder",
+     QT_TRANSLATE_NOOP("sentences", "Use a holder rated for {to} or more for {device}, or a weaker lamp.")},
+    {"remedy.stronger-control", QT_TRANSLATE_NOOP("sentences", "Use a control rated for {to} or more for {device}.")},
 
     {"remedy.state", QT_TRANSLATE_NOOP("sentences", "Enter this in the plan: {where}.")},
     {"remedy.add-prices", QT_TRANSLATE_NOOP("sentences", "Add prices for these to the price list: {needs}.")},

@@ -110,6 +110,16 @@ constexpr Sentence rows[] = {
      QT_TRANSLATE_NOOP("sentences", "Common practice: new animals are kept apart and watched first.")},
     {"rule.test-run",
      QT_TRANSLATE_NOOP("sentences", "Common practice: an enclosure is measured over several days before it is used.")},
+    {"rule.bowl-size",
+     QT_TRANSLATE_NOOP("sentences",
+                       "A bowl has to let the animal get in, turn round and out: for turtles and tortoises one and a "
+                       "half shell lengths by one, for a snake the round that it lies coiled in.")},
+    {"rule.water-depth",
+     QT_TRANSLATE_NOOP("sentences", "The water's depth against the length and the height of the animal.")},
+    {"rule.water-treatment", QT_TRANSLATE_NOOP("sentences", "What water needs before an animal lives in it.")},
+    {"rule.cool-season",
+     QT_TRANSLATE_NOOP("sentences", "Only animals of species that rest, well, of full weight and past their first "
+                                    "winter may be cooled, after a vet's check, and weighed every week.")},
 };
 
 } // namespace

@@ -1,4 +1,6 @@
 // Each danger that shows without the climate: there when provoked, and not otherwise.
+#include <algorithm>
+
 #include "tests/catch.hpp"
 #include "tests/core/assess/setup.hpp"
 
@@ -95,4 +97,63 @@ TEST_CASE("the circuit's load counts everything on it and is danger beyond 80 % 
     CHECK(input(with_code(over, "danger.circuit")[0], "max") == Approx(1440.0));
     plan.site.circuits[0].other_load_w = 1300.0 - own_w;
     CHECK(with_code(instant(plan), "danger.circuit").empty());
+}
+
+TEST_CASE("a lamp stronger than its holder, or a load stronger than its control, is danger")
+{
+    plan::Plan plan = example("first-setup");
+    plan::Device& lamp = plan.enclosures[0].equipment[0];
+    lamp.power_w = 100.0;
+    lamp.holder_rating_w = 60.0;
+    const auto over = with_code(instant(plan), "danger.lamp-holder");
+    REQUIRE(over.size() == 1);
+    CHECK(over[0].verdict == Verdict::danger);
+    CHECK(input(over[0], "max") == Approx(60.0));
+    CHECK(over[0].remedy->amounts[0].value == Approx(100.0));
+    lamp.holder_rating_w = 100.0;
+    CHECK(with_code(instant(plan), "danger.lamp-holder").empty());
+    const auto of_lamp = [&] {
+        const auto all = with_code(instant(plan), "electrical.lamp-holder");
+        return std::count_if(all.begin(), all.end(), [&](const Finding& one) { return one.where == lamp.id; });
+    };
+    CHECK(of_lamp() == 0);
+    lamp.holder_rating_w.reset(); // not stated: a caution
+    CHECK(of_lamp() == 1);
+
+    lamp.control.kind = plan::ControlKind::dimmer;
+    lamp.control.level = 0.5;
+    lamp.control.rating_w = 60.0;
+    CHECK(has(instant(plan), "danger.control-overload", Verdict::danger));
+    lamp.control.rating_w = 150.0;
+    CHECK(with_code(instant(plan), "danger.control-overload").empty());
+}
+
+TEST_CASE("how a thermostat regulates decides whether a lamp may hang on it")
+{
+    // Common practice, no source; keepers' sheets agree (secondary): pulse and on-off for heat without light, dimming
+    // for incandescent lamps, never a mercury-vapour lamp.
+    plan::Plan plan = example("first-setup");
+    plan::Device& lamp = plan.enclosures[0].equipment[0];
+    lamp.kind = plan::DeviceKind::flood_lamp;
+    lamp.control.kind = plan::ControlKind::thermostat;
+    lamp.control.setpoint_c = 33.0;
+    lamp.control.probe = plan::Probe{0.2, 0.2, 0.1, {}};
+    CHECK(has(instant(plan), "control.on-off-with-lamp", Verdict::tight)); // its kind is not stated
+    lamp.control.method = plan::ThermostatMethod::pulse;
+    CHECK(has(instant(plan), "control.on-off-with-lamp", Verdict::falls_short));
+    lamp.control.method = plan::ThermostatMethod::on_off;
+    CHECK(has(instant(plan), "control.on-off-with-lamp", Verdict::falls_short));
+    lamp.control.method = plan::ThermostatMethod::dimming;
+    CHECK(with_code(instant(plan), "control.on-off-with-lamp").empty());
+    lamp.kind = plan::DeviceKind::mercury_vapour_lamp;
+    CHECK(has(instant(plan), "control.thermostat-unsuited", Verdict::falls_short));
+    lamp.kind = plan::DeviceKind::uv_tube;
+    CHECK(has(instant(plan), "control.thermostat-unsuited", Verdict::falls_short));
+    lamp.kind = plan::DeviceKind::ceramic_heater;
+    for (const auto method :
+         {plan::ThermostatMethod::pulse, plan::ThermostatMethod::on_off, plan::ThermostatMethod::dimming}) {
+        lamp.control.method = method;
+        CHECK(with_code(instant(plan), "control.thermostat-unsuited").empty());
+        CHECK(with_code(instant(plan), "control.on-off-with-lamp").empty());
+    }
 }

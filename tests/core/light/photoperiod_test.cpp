@@ -1,5 +1,6 @@
 #include "tests/catch.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <fstream>
 #include <string>
@@ -48,6 +49,38 @@ TEST_CASE("Day length agrees with full astronomical sunrise and sunset within it
         }
     }
     CHECK(rows == 370);
+}
+
+TEST_CASE("Near and beyond the polar circles the day length is that of astronomy within two days of the date")
+{
+    // PyEphem 4.1.4, tests/reference/polar_day_length.py: 70 and 78 degrees, 66 north, polar day and night among them.
+    std::ifstream file(std::string(LOAM_SOURCE_DIR) + "/tests/reference/polar_day_length.csv");
+    std::string line;
+    std::getline(file, line);
+    int rows = 0;
+    int without_a_sunset = 0;
+    int without_a_sunrise = 0;
+    double latitude_deg = 0.0;
+    int day = 0;
+    double hours = 0.0;
+    char comma = 0;
+    while (file >> latitude_deg >> comma >> day >> comma >> hours) {
+        ++rows;
+        without_a_sunset += hours == 24.0 ? 1 : 0;
+        without_a_sunrise += hours == 0.0 ? 1 : 0;
+        double least_h = 24.0;
+        double most_h = 0.0;
+        for (int near = std::max(1, day - 2); near <= std::min(365, day + 2); ++near) {
+            least_h = std::min(least_h, *day_length_h(latitude_deg, near));
+            most_h = std::max(most_h, *day_length_h(latitude_deg, near));
+        }
+        CAPTURE(latitude_deg, day, hours);
+        CHECK(hours >= least_h - 1e-9);
+        CHECK(hours <= most_h + 1e-9);
+    }
+    CHECK(rows == 185);
+    CHECK(without_a_sunset > 30);
+    CHECK(without_a_sunrise > 30);
 }
 
 TEST_CASE("Another depth of the sun below the horizon gives another day")
