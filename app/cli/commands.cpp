@@ -45,7 +45,7 @@ std::span<const Command> commands()
          "the printed sheets as a PDF file",
          {{"--out", "FILE.pdf", "where the sheets go; must be given", "", false},
           {"--paper", "SIZE", "a4 (as without it) or letter", "a4 letter", false},
-          {"--only", "SHEETS", "only these of shopping,budget", "shopping budget", true},
+          {"--only", "SHEETS", "only these of shopping,budget,winter-rest", "shopping budget winter-rest", true},
           date,
           units,
           prices},

@@ -6,17 +6,22 @@ namespace loam::cli {
 
 namespace {
 
-std::vector<sheets::Sheet> sheets_of(const Arguments& arguments)
+std::vector<sheets::Sheet> sheets_of(const Arguments& arguments, const assess::Assessment& assessment)
 {
-    const QStringList only =
-        arguments.value("--only").value_or(QStringLiteral("shopping,budget")).split(QLatin1Char(','));
+    const auto given = arguments.value("--only");
+    if (!given) {
+        return sheets::usual_sheets(assessment);
+    }
+    const QStringList only = given->split(QLatin1Char(','));
     std::vector<sheets::Sheet> wanted;
-    if (only.contains(QStringLiteral("shopping"))) {
-        wanted.push_back(sheets::Sheet::shopping);
-    }
-    if (only.contains(QStringLiteral("budget"))) {
-        wanted.push_back(sheets::Sheet::budget);
-    }
+    const auto add = [&](const QString& name, sheets::Sheet sheet) {
+        if (only.contains(name)) {
+            wanted.push_back(sheet);
+        }
+    };
+    add(QStringLiteral("shopping"), sheets::Sheet::shopping);
+    add(QStringLiteral("budget"), sheets::Sheet::budget);
+    add(QStringLiteral("winter-rest"), sheets::Sheet::winter_rest);
     return wanted;
 }
 
@@ -42,7 +47,7 @@ Exit run_sheet(const Arguments& arguments)
                                   inputs.catalog,
                                   inputs.formatter,
                                   letter ? sheets::Paper::letter : sheets::Paper::a4,
-                                  sheets_of(arguments)};
+                                  sheets_of(arguments, assessment)};
     if (const auto error = sheets::write_pdf(request, *out)) {
         tell(*error);
         return Exit::file_trouble;

@@ -135,8 +135,9 @@ json::Node uv_node(const assess::UvResult& uv)
     return node;
 }
 
-json::Node power_node(const assess::PowerResult& power)
+json::Node power_node(const assess::EnclosureResult& enclosure)
 {
+    const assess::PowerResult& power = enclosure.power;
     json::Node outlets = json::Node::object();
     outlets.add("timed", integer(power.timed_outlets)).add("always_on", integer(power.always_on_outlets));
     json::Node devices = json::Node::array();
@@ -146,31 +147,26 @@ json::Node power_node(const assess::PowerResult& power)
         node.add("daily_kwh_winter", range(device.daily_kwh_winter));
         node.add("daily_kwh_summer", range(device.daily_kwh_summer));
         node.add("hours_per_day", number(device.hours_per_day));
+        add_device_year(node, device);
         devices.add(std::move(node));
     }
     json::Node node = json::Node::object();
     node.add("connected_w", number(power.connected_w.likely)).add("daily_kwh", number(power.daily_kwh.likely));
     node.add("outlets", std::move(outlets)).add("daily_kwh_range", range(power.daily_kwh));
     node.add("devices", std::move(devices));
+    add_months(node, enclosure);
     return node;
 }
 
-json::Node water_node(const assess::WaterResult& water)
+json::Node photoperiod_node(const assess::EnclosureResult& enclosure)
 {
-    json::Node node = json::Node::object();
-    node.add("daily_l", number(water.daily_l.likely));
-    node.add("conditioner_ml_per_day", likely(water.conditioner_ml_per_day));
-    node.add("bowl_l", number(water.bowl_l.likely));
-    return node;
-}
-
-json::Node photoperiod_node(const assess::PhotoperiodResult& photoperiod)
-{
+    const assess::PhotoperiodResult& photoperiod = enclosure.photoperiod;
     json::Node node = json::Node::object();
     node.add("hours", number(photoperiod.hours)).add("target_h", bounds(photoperiod.target_h));
     add_judgement(node, photoperiod.judgement);
     node.add("day_length_midsummer_h", number(photoperiod.day_length_midsummer_h));
     node.add("day_length_midwinter_h", number(photoperiod.day_length_midwinter_h));
+    node.add("with_the_sky", json::Node::of(enclosure.light_with_the_sky)).add("year", light_year_node(enclosure));
     return node;
 }
 
@@ -185,8 +181,9 @@ json::Node enclosure_node(const assess::EnclosureResult& enclosure)
     node.add("mass", mass_node(enclosure.mass)).add("heat", heat_node(enclosure.heat));
     node.add("humidity", humidity_node(enclosure.humidity)).add("uv", uv_node(enclosure.uv));
     node.add("calibration", calibration_node(enclosure.calibration));
-    node.add("power", power_node(enclosure.power)).add("water", water_node(enclosure.water));
-    node.add("photoperiod", photoperiod_node(enclosure.photoperiod));
+    node.add("power", power_node(enclosure)).add("water", water_node(enclosure.water));
+    node.add("photoperiod", photoperiod_node(enclosure));
+    node.add("cool_seasons", cool_seasons_node(enclosure.cool_seasons));
     add_courses(node, enclosure);
     return node;
 }

@@ -11,6 +11,11 @@ json::Node enclosure_node(const assess::EnclosureResult& enclosure);
 json::Node calibration_node(const std::optional<assess::CalibrationResult>& calibration);
 // Adds "days", "drills" and "warm_up".
 void add_courses(json::Node& node, const assess::EnclosureResult& enclosure);
+json::Node water_node(const assess::WaterResult& water);
+json::Node cool_seasons_node(const std::vector<assess::CoolSeasonResult>& rests);
+json::Node light_year_node(const assess::EnclosureResult& enclosure);
+void add_months(json::Node& power_node, const assess::EnclosureResult& enclosure);
+void add_device_year(json::Node& device_node, const assess::DevicePower& device);
 json::Node costs_node(const assess::Costs& costs);
 
 } // namespace loam::report

@@ -120,7 +120,7 @@ QString text_enclosure(const assess::EnclosureResult& enclosure, const Speaker& 
     text += fact(say("Electricity"), say("%1 connected, %2 a day")
                                          .arg(format.value(enclosure.power.connected_w.likely, Quantity::power),
                                               format.range(enclosure.power.daily_kwh, Quantity::energy)));
-    text += fact(say("Water"), say("%1 a day").arg(format.value(enclosure.water.daily_l.likely, Quantity::volume)));
+    text += text_water(enclosure, speaker);
     if (!enclosure.heat.empty()) {
         text += QLatin1Char('\n') + columns(say("Temperatures"));
     }
@@ -132,6 +132,7 @@ QString text_enclosure(const assess::EnclosureResult& enclosure, const Speaker& 
         text += humidities(enclosure.humidity, speaker);
     }
     text += text_courses(enclosure, speaker);
+    text += text_year(enclosure, speaker) + text_cool_seasons(enclosure, speaker);
     if (enclosure.calibration) {
         text += QLatin1Char('\n') + text_calibration(*enclosure.calibration, speaker);
     }

@@ -11,6 +11,11 @@ namespace loam::report {
 QString text_enclosure(const assess::EnclosureResult& enclosure, const words::Speaker& speaker);
 QString text_calibration(const assess::CalibrationResult& calibration, const words::Speaker& speaker);
 QString text_courses(const assess::EnclosureResult& enclosure, const words::Speaker& speaker);
+QString text_water(const assess::EnclosureResult& enclosure, const words::Speaker& speaker);
+// Hours of light and kilowatt-hours by month.
+QString text_year(const assess::EnclosureResult& enclosure, const words::Speaker& speaker);
+// What the keeper has asked for; empty where nothing.
+QString text_cool_seasons(const assess::EnclosureResult& enclosure, const words::Speaker& speaker);
 QString text_electricity(const assess::Assessment& assessment, const words::Speaker& speaker);
 QString text_costs(const assess::Costs& costs, const words::Speaker& speaker);
 

@@ -9,6 +9,7 @@ namespace loam::sheets {
 
 Content shopping_content(const Request& request, const words::Speaker& speaker);
 Content budget_content(const Request& request, const words::Speaker& speaker);
+Content winter_rest_content(const Request& request, const words::Speaker& speaker);
 
 // Parts that several sheets share.
 QString footer_of(const Request& request);

@@ -24,12 +24,23 @@ QPageSize page_size(Paper paper)
 
 Content content_of(Sheet sheet, const Request& request, const words::Speaker& speaker)
 {
-    Content content = sheet == Sheet::shopping ? shopping_content(request, speaker) : budget_content(request, speaker);
+    Content content = sheet == Sheet::shopping ? shopping_content(request, speaker)
+                      : sheet == Sheet::budget ? budget_content(request, speaker)
+                                               : winter_rest_content(request, speaker);
     keep_figures_whole(content);
     return content;
 }
 
 } // namespace
+
+std::vector<Sheet> usual_sheets(const assess::Assessment& assessment)
+{
+    std::vector<Sheet> sheets{Sheet::shopping, Sheet::budget};
+    if (has_winter_rest(assessment)) {
+        sheets.push_back(Sheet::winter_rest);
+    }
+    return sheets;
+}
 
 void print(const Request& request, QPagedPaintDevice& device)
 {

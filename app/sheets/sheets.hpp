@@ -24,6 +24,12 @@ struct Request {
     std::vector<Sheet> sheets{Sheet::shopping, Sheet::budget};
 };
 
+// Whether the keeper asks for a rest anywhere; then its sheet belongs to the set, even where it is refused.
+bool has_winter_rest(const assess::Assessment& assessment);
+
+// Shopping and budget, and the winter rest where one is asked for.
+std::vector<Sheet> usual_sheets(const assess::Assessment& assessment);
+
 // Paints all sheets asked for onto a printer or PDF writer; each begins a new page and counts its own pages.
 void print(const Request& request, QPagedPaintDevice& device);
 

@@ -44,7 +44,7 @@ inline constexpr auto assumption_ids = std::to_array<AssumptionId>({
     {"moisture.misting_l_per_day", "l/d"},
     {"moisture.water_changes_per_day", "1/d"},
     {"conditioner.ml_per_l", "ml/l"},
-    {"water.reject_l_per_l", "l/l"},
+    {"water.reject_l_per_l", "1"},
     {"bowl.length_ratio", "1"},
     {"bowl.turning_ratio", "1"},
     // The cool season

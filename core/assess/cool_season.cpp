@@ -135,24 +135,23 @@ void tell_plan(const Context& context, const Housed& housed, const plan::Animal&
 {
     const season::Rest& rest = *result.rest;
     const Judgement note{Verdict::fits, Direction::none};
-    report(notes, "cool-season.planned", note, housed.at(animal.id),
-           because("rule.cool-season",
-                   {{"min", rest.cold_c.low, "degC"},
-                    {"max", rest.cold_c.high, "degC"},
-                    {"stop", result.mass_kg * (1.0 - result.stop_loss), "kg"}},
-                   {{"animal", animal.id},
-                    {"species", animal.species},
-                    {"begins", iso_of(rest.begins)},
-                    {"cold_from", iso_of(season::cold_from(rest))},
-                    {"cold_until", iso_of(season::cold_until(rest))},
-                    {"ends", iso_of(season::ends(rest))}},
-                   result.loss_source));
+    report(
+        notes, "caution.cool-season-plan", note, housed.at(animal.id),
+        because("rule.cool-season",
+                {{"min", rest.cold_c.low, "degC"}, {"max", rest.cold_c.high, "degC"}, {"stop", result.stop_loss, "1"}},
+                {{"animal", animal.id},
+                 {"species", animal.species},
+                 {"begins", iso_of(rest.begins)},
+                 {"cold_from", iso_of(season::cold_from(rest))},
+                 {"cold_until", iso_of(season::cold_until(rest))},
+                 {"ends", iso_of(season::ends(rest))}},
+                result.loss_source));
     std::vector<Input> inputs{{"min", rest.cold_c.low, "degC"}, {"max", rest.cold_c.high, "degC"}};
     if (const auto& room_c = context.plan.site.room.winter.day_c) {
         inputs.push_back({"room", *room_c, "degC"});
     }
     report(
-        notes, "cool-season.place", note, housed.at(animal.id),
+        notes, "caution.cool-season-place", note, housed.at(animal.id),
         because("rule.cool-season", inputs, {{"animal", animal.id}, {"species", animal.species}}, result.cold_source));
 }
 

@@ -126,8 +126,8 @@ inline constexpr auto finding_codes = std::to_array<CodeEntry>({
     {"cool-season.not-known", "", "animal species reason"},
     {"cool-season.vet-check", "days", "animal species answer"}, // answer: absent, no (not in time)
     {"cool-season.too-long", "weeks max over_by", "animal species"},
-    {"cool-season.planned", "min max stop", "animal species begins cold_from cold_until ends"}, // a note
-    {"cool-season.place", "min max room?", "animal species"},                                   // a note
+    {"caution.cool-season-plan", "min max stop", "animal species begins cold_from cold_until ends"}, // a note
+    {"caution.cool-season-place", "min max room?", "animal species"},                                // a note
 
     // Light
     {"uv.level", "low likely high min? max? short_by? over_by? distance", "lamp species"},

@@ -103,6 +103,9 @@ void add_safety_fields(FieldSet& set, const Find& chosen)
     set.quantity(QObject::tr("Clearance, by its maker"), "clearance_m", Quantity::length, {0.0, 5.0},
                  slot_of(chosen, &Device::clearance_m));
     set.only_when(when(chosen, hangs));
+    set.quantity(QObject::tr("Holder is rated for"), "holder_rating_w", Quantity::power, {1.0, 4000.0},
+                 slot_of(chosen, &Device::holder_rating_w));
+    set.only_when(when(chosen, hangs));
     set.flag(QObject::tr("Guarded"), "guarded", member_of(chosen, &Device::guarded));
     set.only_when(when(chosen, hangs));
     set.quantity(QObject::tr("Air gap below"), "air_gap_m", Quantity::thickness, {0.0, 0.2},
@@ -135,6 +138,10 @@ void add_control_fields(FieldSet& set, const Find& chosen)
         if (control.kind != ControlKind::thermostat) {
             control.setpoint_c.reset();
             control.probe.reset();
+            control.method.reset();
+        }
+        if (control.kind == ControlKind::none) {
+            control.rating_w.reset();
         }
         if (control.kind != ControlKind::dimmer) {
             control.level.reset();
@@ -153,9 +160,17 @@ void add_control_fields(FieldSet& set, const Find& chosen)
     set.quantity(QObject::tr("Dimmer level"), "control/level", Quantity::fraction, {0.0, 1.0},
                  slot_of(control, &plan::Control::level));
     set.only_when(when(chosen, [](const Device& d) { return d.control.kind == ControlKind::dimmer; }));
+    set.quantity(QObject::tr("Control is rated for"), "control/rating_w", Quantity::power, {1.0, 4000.0},
+                 slot_of(control, &plan::Control::rating_w));
+    set.only_when(when(chosen, [](const Device& d) { return d.control.kind != ControlKind::none; }));
     set.quantity(QObject::tr("Set to"), "control/setpoint_c", Quantity::temperature, {0.0, 60.0},
                  slot_of(control, &plan::Control::setpoint_c));
     const auto regulated = when(chosen, [](const Device& d) { return d.control.kind == ControlKind::thermostat; });
+    set.only_when(regulated);
+    set.enumeration<plan::ThermostatMethod>(
+        QObject::tr("It regulates by"), "control/method",
+        {QObject::tr("switching on and off"), QObject::tr("pulses"), QObject::tr("dimming")},
+        member_of(control, &plan::Control::method));
     set.only_when(regulated);
     const std::function<plan::Probe*(plan::Plan&)> probe = [chosen](plan::Plan& plan) {
         Device* device = chosen(plan);

@@ -8,6 +8,7 @@ SitePage::SitePage(FormState& state, QWidget* parent) : Page(state, "sitePage", 
 {
     build_room();
     build_electricity();
+    build_water();
     build_circuits();
     build_strips();
     build_stands();
@@ -46,6 +47,29 @@ void SitePage::build_electricity()
                  [](plan::Plan& plan) { return NumberSlot(&plan.site.latitude_deg); });
     set.price(tr("Price of a kWh"), "electricity_price_per_kwh",
               [](plan::Plan& plan) { return &plan.site.electricity_price_per_kwh; });
+}
+
+void SitePage::build_water()
+{
+    heading(tr("Water"));
+    FieldSet& set = fields([](plan::Plan&) { return std::string("/site/water"); });
+    const auto from = [](plan::WaterSource source) {
+        return [source](plan::Plan& plan) { return plan.site.water.source == source; };
+    };
+    set.enumeration<plan::WaterSource>(tr("Source"), "source", {tr("tap"), tr("filtered"), tr("reverse osmosis")},
+                                       [](plan::Plan& plan) { return &plan.site.water.source; });
+    set.quantity(tr("To the drain for each part made"), "reject_l_per_l", Quantity::number, {0.0, 50.0},
+                 [](plan::Plan& plan) { return NumberSlot(&plan.site.water.reject_l_per_l); });
+    set.only_when(from(plan::WaterSource::reverse_osmosis));
+    set.quantity(tr("A cartridge is good for"), "cartridge_l", Quantity::volume, {1.0, 100000.0},
+                 [](plan::Plan& plan) { return NumberSlot(&plan.site.water.cartridge_l); });
+    set.only_when([](plan::Plan& plan) {
+        return plan.site.water.cartridge_l ||
+               plan.site.water.source.value_or(plan::WaterSource::tap) != plan::WaterSource::tap;
+    });
+    set.flag(tr("Conditioner"), "conditioned", [](plan::Plan& plan) { return &plan.site.water.conditioned; });
+    set.price(tr("Price of a m³, drain included"), "price_per_m3",
+              [](plan::Plan& plan) { return &plan.site.water.price_per_m3; });
 }
 
 void SitePage::build_circuits()

@@ -15,6 +15,7 @@ private:
     void build_room();
     void build_room_case(const QString& heading_text, const char* key, plan::RoomCase plan::Room::*season);
     void build_electricity();
+    void build_water();
     void build_circuits();
     void build_strips();
     void build_stands();

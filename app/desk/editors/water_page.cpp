@@ -61,6 +61,16 @@ WaterPage::WaterPage(FormState& state, QWidget* parent) : Page(state, "waterPage
     };
     light.choice(tr("Lamps on at"), "on", clock(&plan::Photoperiod::on));
     light.choice(tr("Lamps off at"), "off", clock(&plan::Photoperiod::off));
+    const auto photoperiod = [this](plan::Plan& plan) {
+        plan::Enclosure* enclosure = box(plan);
+        return enclosure != nullptr && enclosure->photoperiod ? &*enclosure->photoperiod : nullptr;
+    };
+    light.enumeration<plan::LightYear>(tr("Through the year"), "through_year", {tr("the same"), tr("with the sky")},
+                                       [photoperiod](plan::Plan& plan) {
+                                           plan::Photoperiod* const times = photoperiod(plan);
+                                           return times != nullptr ? &times->through_year : nullptr;
+                                       });
+    light.only_when([photoperiod](plan::Plan& plan) { return photoperiod(plan) != nullptr; });
 }
 
 } // namespace loam::desk

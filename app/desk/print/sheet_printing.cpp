@@ -21,7 +21,7 @@ sheets::Request request_of(const SheetJob& job)
             .catalog = job.catalog,
             .formatter = words::Formatter(job.units, QLocale()),
             .paper = job.paper,
-            .sheets = {sheets::Sheet::shopping, sheets::Sheet::budget}};
+            .sheets = sheets::usual_sheets(job.assessment)};
 }
 
 } // namespace

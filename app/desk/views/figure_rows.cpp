@@ -3,6 +3,8 @@
 #include <QObject>
 
 #include "app/desk/views/reading_rows.hpp"
+#include "app/desk/views/season_rows.hpp"
+#include "app/words/seasons.hpp"
 #include "app/words/verdicts.hpp"
 
 namespace loam::desk {
@@ -191,11 +193,11 @@ FigureGroup supply_group(const assess::EnclosureResult& enclosure, const words::
 {
     const words::Formatter& formatter = speaker.formatter();
     const assess::PowerResult& power = enclosure.power;
-    FigureGroup group{tr("Electricity and water"), {}};
+    FigureGroup group{tr("Electricity"), {}};
     group.rows.push_back(explained(row_of(tr("Connected load"), power.connected_w, Quantity::power, formatter),
                                    tr("The power of all devices, added up.")));
     group.rows.push_back(explained(row_of(tr("Energy a day"), power.daily_kwh, Quantity::energy, formatter),
-                                   tr("What each device draws by day and by night, the mean of winter and summer.")));
+                                   tr("What each device draws by day and by night, on average over the year.")));
     FigureRow outlets{.name = tr("Outlets"), .likely = {}, .range = {}, .target = {}, .decided_by = {}, .why = {}};
     outlets.likely = formatter.count(power.timed_outlets + power.always_on_outlets);
     outlets.range = tr("%1 timed, %2 always on")
@@ -203,9 +205,18 @@ FigureGroup supply_group(const assess::EnclosureResult& enclosure, const words::
     outlets.why.title = outlets.name + QStringLiteral(": ") + outlets.range;
     outlets.why.how = tr("One for each device, by the supply it is planned on.");
     group.rows.push_back(outlets);
-    group.rows.push_back(
-        explained(row_of(tr("Water a day"), enclosure.water.daily_l, Quantity::volume, formatter),
-                  tr("Bowls as often as they are changed, what evaporates from them, and what is misted.")));
+    for (const assess::DevicePower& device : power.devices) {
+        FigureRow row = explained(
+            row_of(tr("%1 in a year").arg(speaker.name_of(device.id)), device.year_kwh, Quantity::energy, formatter),
+            words::how_months(enclosure.hemisphere_known));
+        row.why.inputs = tr("A winter day %1, a summer day %2.")
+                             .arg(formatter.range(device.daily_kwh_winter, Quantity::energy),
+                                  formatter.range(device.daily_kwh_summer, Quantity::energy));
+        row.why.where = QString::fromStdString(device.id);
+        group.rows.push_back(row);
+    }
+    group.rows.push_back(explained(row_of(tr("Energy in a year"), power.year_kwh, Quantity::energy, formatter),
+                                   words::how_months(enclosure.hemisphere_known)));
     return group;
 }
 
@@ -280,6 +291,10 @@ std::vector<FigureGroup> figure_groups(const assess::Assessment& assessment, con
     }
     groups.push_back(light_group(enclosure, speaker));
     groups.push_back(supply_group(enclosure, speaker));
+    groups.push_back(water_group(enclosure, speaker));
+    for (FigureGroup& rest : rest_groups(enclosure, speaker)) {
+        groups.push_back(std::move(rest));
+    }
     groups.push_back(weight_group(enclosure, speaker));
     groups.push_back(site_group(assessment, speaker));
     std::erase_if(groups, [](const FigureGroup& group) { return group.rows.empty(); });

@@ -13,6 +13,7 @@
 #include "app/desk/views/findings_view.hpp"
 #include "app/desk/views/shopping_view.hpp"
 #include "app/desk/views/why_pane.hpp"
+#include "app/desk/views/year_view.hpp"
 
 namespace loam::desk {
 
@@ -26,6 +27,7 @@ struct ResultsPanel::Parts {
     FindingsView* findings = nullptr;
     FiguresView* figures = nullptr;
     CoursesView* courses = nullptr;
+    YearView* year = nullptr;
     ShoppingView* shopping = nullptr;
     CostsView* costs = nullptr;
     WhyPane* why = nullptr;
@@ -44,7 +46,9 @@ void ResultsPanel::Parts::refresh_enclosure(const words::Speaker& speaker) const
     figures->show_groups(found == all.end() ? std::vector<FigureGroup>{} : figure_groups(*assessment, *found, speaker));
     if (found == all.end()) {
         courses->clear();
+        year->clear();
     } else {
+        year->show_year(*found, speaker);
         courses->show_courses(*found, assessment->complete, speaker);
     }
 }
@@ -73,6 +77,7 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
     parts_->findings = new FindingsView(this);
     parts_->figures = new FiguresView(this);
     parts_->courses = new CoursesView(this);
+    parts_->year = new YearView(this);
     parts_->shopping = new ShoppingView(this);
     parts_->costs = new CostsView(this);
     parts_->why = new WhyPane(this);
@@ -82,6 +87,7 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
     parts_->tabs->addTab(parts_->findings, tr("Findings"));
     parts_->tabs->addTab(parts_->figures, tr("Figures"));
     parts_->tabs->addTab(parts_->courses, tr("Hour by hour"));
+    parts_->tabs->addTab(parts_->year, tr("Year"));
     parts_->tabs->addTab(parts_->shopping, tr("Shopping"));
     parts_->tabs->addTab(parts_->costs, tr("Costs"));
     parts_->stale = new QLabel(tr("Working out the new figures; these are the last ones."), this);
@@ -113,9 +119,10 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
     connect(parts_->findings->selectionModel(), &QItemSelectionModel::currentChanged, this,
             [explain](const QModelIndex& index) { explain(index.data(explanation_role)); });
     for (QTreeWidget* table : {static_cast<QTreeWidget*>(parts_->figures), static_cast<QTreeWidget*>(parts_->shopping),
-                               parts_->costs->table()}) {
-        connect(table, &QTreeWidget::currentItemChanged, this, [explain](QTreeWidgetItem* item) {
-            if (item != nullptr) {
+                               parts_->costs->table(), parts_->year->table()}) {
+        connect(table, &QTreeWidget::currentItemChanged, this, [this, table, explain](QTreeWidgetItem* item) {
+            const QWidget* tab = parts_->tabs->currentWidget();
+            if (item != nullptr && (tab == table || tab->isAncestorOf(table))) { // what is in view has the pane
                 explain(item->data(0, explanation_role));
             }
         });
@@ -135,7 +142,9 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
             explain_course();
             return;
         }
-        const auto* table = tab == parts_->costs ? parts_->costs->table() : qobject_cast<const QAbstractItemView*>(tab);
+        const QAbstractItemView* table = tab == parts_->costs  ? parts_->costs->table()
+                                         : tab == parts_->year ? parts_->year->table()
+                                                               : qobject_cast<const QAbstractItemView*>(tab);
         explain(table->currentIndex().siblingAtColumn(0).data(explanation_role));
     });
     connect(parts_->why, &WhyPane::placeChosen, this, &ResultsPanel::placeChosen);

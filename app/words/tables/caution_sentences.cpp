@@ -45,12 +45,12 @@ constexpr Sentence rows[] = {
     {"cool-season.too-long",
      QT_TRANSLATE_NOOP("sentences",
                        "The rest of {animal} is too long: {weeks} in the cold. At most {max} is on file ({species}).")},
-    {"cool-season.planned",
+    {"caution.cool-season-plan",
      QT_TRANSLATE_NOOP(
          "sentences",
          "Winter rest of {animal}: no food from {begins}, at {band} from {cold_from} to {cold_until}, usual care from "
          "{ends}. Weigh it every week, and end the rest where it has lost {stop:percent}.")},
-    {"cool-season.place",
+    {"caution.cool-season-place",
      QT_TRANSLATE_NOOP("sentences",
                        "{animal} has to rest in a place that stays at {band} day and night, with a thermometer that "
                        "logs it. A lived-in room is too warm[: this one is at {room} on a winter day].")},

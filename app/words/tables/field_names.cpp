@@ -20,7 +20,7 @@ constexpr FieldName rows[] = {
     {"electricity_price_per_kwh", QT_TRANSLATE_NOOP("places", "price of electricity")},
     {"water", QT_TRANSLATE_NOOP("places", "water")},
     {"source", QT_TRANSLATE_NOOP("places", "where the water comes from")},
-    {"reject_l_per_l", QT_TRANSLATE_NOOP("places", "water to the drain for each litre made")},
+    {"reject_l_per_l", QT_TRANSLATE_NOOP("places", "litres to the drain for each litre made")},
     {"cartridge_l", QT_TRANSLATE_NOOP("places", "what a cartridge is good for")},
     {"conditioned", QT_TRANSLATE_NOOP("places", "whether conditioner goes into the water")},
     {"price_per_m3", QT_TRANSLATE_NOOP("places", "price of a cubic metre of water")},

@@ -39,10 +39,13 @@ class SheetsTest : public QObject {
         return QString::fromUtf8(process.readAllStandardOutput());
     }
 
-    QString text_of(sheets::Paper paper)
+    QString text_of(sheets::Paper paper,
+                    std::vector<sheets::Sheet> only = {sheets::Sheet::shopping, sheets::Sheet::budget})
     {
         const QString path = folder_.filePath(QStringLiteral("sheets.pdf"));
-        const auto error = sheets::write_pdf(request(paper), path);
+        sheets::Request wanted = request(paper);
+        wanted.sheets = std::move(only);
+        const auto error = sheets::write_pdf(wanted, path);
         if (error) {
             qWarning("%s", qPrintable(*error));
         }
@@ -136,6 +139,33 @@ private slots:
         const QString text = text_of(sheets::Paper::a4);
         plan_ = kept;
         QVERIFY(text.contains(QStringLiteral("<b>bold</b> & =1+1")));
+    }
+
+    void a_rest_that_is_asked_for_has_a_sheet_with_weeks_weights_and_a_blank_for_the_vet()
+    {
+        const plan::Plan kept = plan_;
+        const assess::Assessment known = assessment_;
+        plan::Animal& animal = plan_.enclosures[0].animals[0];
+        animal.condition = plan::Condition::well;
+        animal.cool_season =
+            plan::CoolSeason{.begins = "2026-11-02", .cold_weeks = 8, .vet_checked = std::nullopt, .extras = {}};
+        assess::Workspace workspace;
+        assessment_ = *assess::assess(plan_, catalog_, std::chrono::year(2026) / 3 / 1, workspace);
+        const auto wanted = sheets::usual_sheets(assessment_);
+        QCOMPARE(wanted.size(), std::size_t(3));
+        const QString rest = text_of(sheets::Paper::a4, {sheets::Sheet::winter_rest}).simplified();
+        animal.condition = plan::Condition::ill;
+        assessment_ = *assess::assess(plan_, catalog_, std::chrono::year(2026) / 3 / 1, workspace);
+        const QString refused = text_of(sheets::Paper::letter, {sheets::Sheet::winter_rest}).simplified();
+        plan_ = kept;
+        assessment_ = known;
+        for (const char* there : {"Winter rest", "may be cooled", "Checked on, by", "winding down", "23 Nov 2026",
+                                  "18 Jan 2027", "331 g"}) { // 8 % of 360 g lost, by hand; three weeks of fast
+            QVERIFY2(rest.contains(QLatin1String(there)), there);
+        }
+        QVERIFY(refused.contains(QStringLiteral("must not be cooled: it is ill")));
+        QVERIFY(!refused.contains(QStringLiteral("winding down")));
+        QCOMPARE(sheets::usual_sheets(assessment_).size(), std::size_t(2));
     }
 
     void a_folder_that_is_not_there_is_named()

@@ -59,7 +59,7 @@ TEST_CASE("no rest is ever planned by itself")
     const auto assessment = instant(plan);
     CHECK_FALSE(result_of(assessment).asked);
     CHECK_FALSE(result_of(assessment).rest);
-    CHECK(with_code(assessment, "cool-season.planned").empty());
+    CHECK(with_code(assessment, "caution.cool-season-plan").empty());
     for (const assess::LightDay& one : assessment.enclosures[0].light_year) {
         CHECK(one.running_share == 1.0);
     }
@@ -76,11 +76,11 @@ TEST_CASE("a healthy adult that rests gets weeks, temperatures and weights")
     CHECK(rest.weigh_ins[0].stop_below_kg == Approx(0.368)); // 8 % of 400 g, by hand
     CHECK(rest.vet_check_counts);
     CHECK(with_code(assessment, "cool-season.vet-check").empty());
-    const auto told = with_code(assessment, "cool-season.planned");
+    const auto told = with_code(assessment, "caution.cool-season-plan");
     REQUIRE(told.size() == 1);
     CHECK(label(told[0], "cold_from") == "2025-12-22");
     CHECK(label(told[0], "cold_until") == "2026-02-16");
-    CHECK(with_code(assessment, "cool-season.place").size() == 1);
+    CHECK(with_code(assessment, "caution.cool-season-place").size() == 1);
 }
 
 TEST_CASE("tropical, ill, underweight and first-winter animals are refused with the reason")

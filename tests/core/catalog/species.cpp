@@ -173,3 +173,28 @@ TEST_CASE("tropical species do not brumate")
     }
     CHECK(species("testudo-hermanni").brumates);
 }
+
+TEST_CASE("only species that rest have temperatures for a rest, far under their cool side and above what harms")
+{
+    // Cold: a club page on Testudo, about 5 degC, stable 3 to 7, Horsfield's 3 to 5 (secondary).
+    int resting = 0;
+    for (const Species& one : all()) {
+        if (!one.cool_season) {
+            continue;
+        }
+        ++resting;
+        INFO(one.id);
+        CHECK(one.brumates);
+        const Band& cold = one.cool_season->cold_c;
+        REQUIRE((cold.min && cold.max && one.cool_season->cold_weeks.min && one.cool_season->cold_weeks.max));
+        CHECK(*cold.min >= 3.0);
+        CHECK(*cold.max <= 7.0);
+        REQUIRE((one.temperatures.cool_c && one.temperatures.cool_c->min));
+        CHECK(*cold.max < *one.temperatures.cool_c->min - 10.0);
+        if (one.temperatures.harmful_c && one.temperatures.harmful_c->min) {
+            CHECK(*cold.min >= *one.temperatures.harmful_c->min);
+        }
+    }
+    CHECK(resting == 6);
+    CHECK(*species("testudo-horsfieldii").cool_season->cold_c.max == 5.0);
+}

@@ -71,6 +71,11 @@ TEST_CASE("A thermostat without a setpoint is refused, a setpoint without a ther
           Lines{"/enclosures/0/equipment/0/control/level not-for-control"});
     CHECK(complaints(with("{\"kind\": \"none\"}", "{\"kind\": \"dimmer\", \"level\": 0.5}")).empty());
     CHECK(complaints(with("{\"kind\": \"none\"}", "{\"kind\": \"dimmer\"}")).empty());
+    CHECK(complaints(with("{\"kind\": \"none\"}", "{\"kind\": \"dimmer\", \"method\": \"pulse\"}")) ==
+          Lines{"/enclosures/0/equipment/0/control/method not-for-control"});
+    CHECK(complaints(with("{\"kind\": \"none\"}", "{\"kind\": \"none\", \"rating_w\": 100}")) ==
+          Lines{"/enclosures/0/equipment/0/control/rating_w not-for-control"});
+    CHECK(complaints(with("{\"kind\": \"none\"}", "{\"kind\": \"dimmer\", \"rating_w\": 100}")).empty());
 }
 
 TEST_CASE("A mistyped setpoint never becomes an unregulated mat: it is refused with the right name")
