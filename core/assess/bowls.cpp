@@ -224,6 +224,7 @@ std::vector<BowlResult> judge_bowls(const Context& context, const Housed& housed
                                     Notes& notes)
 {
     std::vector<BowlResult> results;
+    results.reserve(bowls.size());
     for (const water::Bowl& bowl : bowls) {
         results.push_back(measured(housed, bowl));
     }
