@@ -99,19 +99,19 @@ std::optional<Assessment> assess(const plan::Plan& plan, const catalog::Catalog&
         }
     }
     const bool solving = !all_kept(context, store, parts);
-    if (on_stage && solving) {
-        on_stage(compose(context, parts));
-    }
-    if (!solve_climates(context, store, stop, parts)) {
-        return std::nullopt;
-    }
     const auto deliver_in_part = [&] {
         if (on_stage && solving) {
             Assessment part = compose(context, parts);
             part.complete = false; // more is still to come
-            on_stage(part);
+            if (!stop.stop_requested()) {
+                on_stage(part);
+            }
         }
     };
+    deliver_in_part();
+    if (!solve_climates(context, store, stop, parts)) {
+        return std::nullopt;
+    }
     deliver_in_part();
     if (!follow_courses(context, store, stop, parts)) {
         return std::nullopt;

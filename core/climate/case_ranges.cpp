@@ -49,8 +49,10 @@ struct Wide {
 std::variant<Wide, Lack> balanced(const Box& box, const Case& now, const Cells& cells, Workspace::Level& level,
                                   const std::stop_token& stop)
 {
+    if (stop.stop_requested())
+        return Lack::stopped_or_not_physical;
     auto scene = scene_for(box, cells, level);
-    if (!scene)
+    if (!scene || stop.stop_requested())
         return Lack::stopped_or_not_physical;
     auto model = make_model(box, now, *scene);
     if (!model)

@@ -17,6 +17,8 @@ CourseRun::CourseRun(const Box& box, const Resolution& resolution, Workspace& wo
 
 std::unique_ptr<CourseRun::Situation> CourseRun::situation(const Case& now)
 {
+    if (stop_.stop_requested())
+        return nullptr;
     auto made = std::make_unique<Situation>();
     made->box = as_in_case(box_, now);
     auto scene = scene_for(made->box, cells_, level_);

@@ -24,8 +24,11 @@ std::optional<Solution> solve_from(const std::vector<double>* start, const Model
 std::variant<Balanced, Lack> field_balance(const Box& box, const Case& room, const Cells& cells,
                                            Workspace::Level& level, const std::stop_token& stop)
 {
+    if (stop.stop_requested()) // laying out a box takes as long as a solution; a search that is stopped lays out no
+                               // more
+        return Lack::stopped_or_not_physical;
     auto scene = scene_for(box, cells, level);
-    if (!scene)
+    if (!scene || stop.stop_requested())
         return Lack::stopped_or_not_physical;
     auto model = make_model(box, room, *scene);
     if (!model)
