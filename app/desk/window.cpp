@@ -124,6 +124,7 @@ void Window::wire_document()
         recovery_->keep(document_->plan(), document_->path(), modified);
     });
     connect(runner_, &AssessmentRunner::ready, this, &Window::assessment_ready);
+    connect(runner_, &AssessmentRunner::looked, drawing_, &DrawingView::show_look);
     connect(prices_, &PriceChoice::changed, this, &Window::catalog_changed);
     connect(files_, &PlanFiles::opened, welcome_, &QWidget::hide);
     connect(files_, &PlanFiles::startedNew, welcome_, &QWidget::hide);
@@ -142,6 +143,7 @@ void Window::wire_panels()
     });
     connect(drawing_, &DrawingView::elementChosen, this,
             [this](const QString& id) { form_->reveal(id, form_->enclosure()); });
+    connect(drawing_, &DrawingView::deviceDragged, this, &Window::move_device);
     connect(welcome_, &WelcomeBar::startOwn, files_, &PlanFiles::start_new);
     connect(welcome_, &WelcomeBar::openFile, files_, &PlanFiles::open_asking);
     connect(&settings_, &Settings::unitsChanged, this, [this](words::UnitSystem units) {
@@ -161,6 +163,23 @@ void Window::take_edit(const QString& text, const QString& field, const plan::Pl
     }
     message_->say(tr("Not changed."), words::problem(problems.front()));
     form_->show_plan(document_->plan());
+}
+
+void Window::move_device(const QString& id, const QPointF& to_m, int drag)
+{
+    plan::Plan changed = document_->plan();
+    for (plan::Enclosure& enclosure : changed.enclosures) {
+        if (QString::fromStdString(enclosure.id) != form_->enclosure()) {
+            continue;
+        }
+        for (plan::Device& device : enclosure.equipment) {
+            if (QString::fromStdString(device.id) == id) {
+                device.x_m = to_m.x();
+                device.y_m = to_m.y();
+            }
+        }
+    }
+    take_edit(tr("Drag a lamp"), QStringLiteral("drag-%1-%2").arg(drag).arg(id), changed);
 }
 
 void Window::catalog_changed(const SharedCatalog& catalog)
@@ -185,7 +204,7 @@ void Window::plan_changed()
         results_->show_assessment(assessment_, true);
     }
     recovery_->keep(document_->plan(), document_->path(), document_->modified());
-    runner_->request(document_->plan());
+    runner_->request(document_->plan(), drawing_->shown());
     refresh_title();
     refresh_status();
 }

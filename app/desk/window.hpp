@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QMainWindow>
+#include <QPointF>
 #include <memory>
 #include <optional>
 
@@ -61,6 +62,7 @@ private:
 
     // Takes an edit of the form, or says why it can't be: a plan that would not open again is never made.
     void take_edit(const QString& text, const QString& field, const plan::Plan& changed);
+    void move_device(const QString& id, const QPointF& to_m, int drag);
     void catalog_changed(const SharedCatalog& catalog);
     void plan_changed();
     void assessment_ready(const SharedAssessment& assessment);

@@ -8,6 +8,7 @@
 #include <QRectF>
 #include <QString>
 #include <memory>
+#include <optional>
 #include <vector>
 
 #include "app/words/numbers.hpp"
@@ -27,9 +28,10 @@ struct Inks {
 struct Picture {
     plan::Enclosure enclosure;
     const assess::EnclosureResult* result = nullptr; // nullptr: geometry only
+    const assess::HeatCase* look = nullptr;          // of this very enclosure; goes before the case of the same name
     QString case_id = QStringLiteral("winter-day");
     QString highlighted; // element id
-    bool stale = false;
+    bool stale = false;  // `result` is of an older enclosure
     bool colours = true; // false: isolines only, for monochrome paper
     words::Formatter formatter;
     Inks inks = Inks::light();
@@ -50,5 +52,14 @@ void paint(QPainter& painter, const QRectF& area, const Picture& picture);
 
 // The element drawn at this point of the area, topmost first; empty where there is none.
 QString element_at(const QPointF& point, const QRectF& area, const Picture& picture);
+
+// A lamp seen from above that is taken hold of; nullopt where there is none at this point.
+struct Grip {
+    QString device;
+    QPointF off_m; // from the point to the lamp's middle, along x and y of the box
+};
+std::optional<Grip> grip_at(const QPointF& point, const QRectF& area, const Picture& picture);
+// Where the lamp stands once the point has gone here: over the floor, on a raster of half a centimetre.
+QPointF dragged_to_m(const Grip& grip, const QPointF& point, const QRectF& area, const Picture& picture);
 
 } // namespace loam::drawing

@@ -35,16 +35,32 @@ QPainterPath path_of(const Line& line, const Frame& frame)
 
 } // namespace
 
+namespace {
+
+bool is_in_view(const assess::HeatCase& heat, const Picture& picture)
+{
+    return QString::fromStdString(heat.id) == picture.case_id && heat.known && !heat.detail.floor.ground_c.empty();
+}
+
+} // namespace
+
 const assess::HeatCase* case_in_view(const Picture& picture)
 {
+    if (picture.look != nullptr && is_in_view(*picture.look, picture)) {
+        return picture.look;
+    }
     if (picture.result == nullptr) {
         return nullptr;
     }
     const auto& cases = picture.result->heat;
-    const auto found = std::find_if(cases.begin(), cases.end(), [&picture](const assess::HeatCase& heat) {
-        return QString::fromStdString(heat.id) == picture.case_id;
-    });
-    return found != cases.end() && found->known && !found->detail.floor.ground_c.empty() ? &*found : nullptr;
+    const auto found = std::find_if(cases.begin(), cases.end(),
+                                    [&](const assess::HeatCase& heat) { return is_in_view(heat, picture); });
+    return found != cases.end() ? &*found : nullptr;
+}
+
+bool is_stale(const Picture& picture)
+{
+    return picture.stale && (picture.look == nullptr || case_in_view(picture) != picture.look);
 }
 
 Span colour_span(const assess::HeatCase& heat)
@@ -68,7 +84,7 @@ void paint_floor_heat(QPainter& painter, const Frame& frame, const Picture& pict
     painter.setClipRect(frame.plan);
     if (picture.colours) {
         painter.setRenderHint(QPainter::SmoothPixmapTransform);
-        painter.setOpacity(picture.stale ? 0.45 : 0.85);
+        painter.setOpacity(is_stale(picture) ? 0.45 : 0.85);
         // The field's own extent: a stale one may be of a box with other sides.
         const climate::Rect extent{.length_m = static_cast<double>(floor.nx) * floor.dx_m,
                                    .width_m = static_cast<double>(floor.ny) * floor.dy_m};
@@ -191,13 +207,13 @@ void paint_section_heat(QPainter& painter, const Frame& frame, const Picture& pi
     const plan::Shell& shell = picture.enclosure.shell;
     painter.save();
     painter.setClipRect(frame.section);
-    painter.setOpacity(picture.stale ? 0.25 : 0.45);
+    painter.setOpacity(is_stale(picture) ? 0.25 : 0.45);
     const double middle_m = shell.height_m / 2.0;
     painter.fillRect(QRectF(on_section(frame, 0.0, shell.height_m), on_section(frame, shell.length_m, middle_m)),
                      colour_at(span.share(section.upper_air_c)));
     painter.fillRect(QRectF(on_section(frame, 0.0, middle_m), on_section(frame, shell.length_m, 0.0)),
                      colour_at(span.share(section.lower_air_c)));
-    painter.setOpacity(picture.stale ? 0.45 : 0.9);
+    painter.setOpacity(is_stale(picture) ? 0.45 : 0.9);
     painter.setRenderHint(QPainter::Antialiasing, false); // smoothed edges would show as a grid
     const double step_m = section_step_m(heat->detail);
     for (std::size_t row = 0; row < section.nz; ++row) {

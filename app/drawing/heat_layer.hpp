@@ -11,6 +11,8 @@ namespace loam::drawing {
 
 // The case in view, or nullptr where there is none or it did not converge.
 const assess::HeatCase* case_in_view(const Picture& picture);
+// Whether that is of an older enclosure.
+bool is_stale(const Picture& picture);
 
 // What the colours span: the floor's ground-level temperatures, widened to whole degrees and at least 4 K.
 Span colour_span(const assess::HeatCase& heat);

@@ -64,7 +64,7 @@ QStringList probe_lines(const QPointF& point, const QRectF& area, const Picture&
         lines = section_lines(heat->detail, (point.x() - frame.section.left()) / frame.pixels_per_m,
                               (frame.section.bottom() - point.y()) / frame.pixels_per_m, picture);
     }
-    if (!lines.isEmpty() && picture.stale) {
+    if (!lines.isEmpty() && is_stale(picture)) {
         lines << QObject::tr("from before the last change");
     }
     return lines;
@@ -96,7 +96,7 @@ void paint_probe(QPainter& painter, const QPointF& point, const QRectF& area, co
     }
     const QRectF box =
         readout_box(point, QSizeF(width + 16.0, metrics.height() * static_cast<double>(lines.size()) + 8.0), area);
-    painter.setPen(QPen(picture.inks.ink, 1.0, picture.stale ? Qt::DashLine : Qt::SolidLine));
+    painter.setPen(QPen(picture.inks.ink, 1.0, is_stale(picture) ? Qt::DashLine : Qt::SolidLine));
     painter.setBrush(picture.inks.paper);
     painter.drawRoundedRect(box, 4, 4);
     painter.drawText(box.adjusted(8, 4, -8, -4), Qt::AlignLeft | Qt::AlignVCenter, lines.join(QLatin1Char('\n')));

@@ -2,6 +2,7 @@
 
 #include <QTransform>
 #include <algorithm>
+#include <cmath>
 #include <numbers>
 
 namespace loam::drawing {
@@ -158,16 +159,58 @@ std::vector<Shape> shapes_of(const plan::Enclosure& enclosure, const Frame& fram
     return shapes;
 }
 
-QString element_at(const QPointF& point, const QRectF& area, const Picture& picture)
+namespace {
+
+const Shape* shape_at(const QPointF& point, const std::vector<Shape>& shapes)
 {
-    const Frame frame = lay_out(picture.enclosure, area, picture.font);
-    const std::vector<Shape> shapes = shapes_of(picture.enclosure, frame);
     const auto hit = std::find_if(shapes.rbegin(), shapes.rend(), [&point](const Shape& shape) {
         // A few pixels around thin things, so that a mat's edge can be hit.
         return shape.outline.containsPoint(point, Qt::OddEvenFill) ||
                shape.outline.boundingRect().adjusted(-3, -3, 3, 3).contains(point);
     });
-    return hit == shapes.rend() ? QString() : hit->id;
+    return hit == shapes.rend() ? nullptr : &*hit;
+}
+
+QPointF on_floor_m(const QPointF& point, const Frame& frame)
+{
+    return {(point.x() - frame.plan.left()) / frame.pixels_per_m,
+            (frame.plan.bottom() - point.y()) / frame.pixels_per_m};
+}
+
+} // namespace
+
+QString element_at(const QPointF& point, const QRectF& area, const Picture& picture)
+{
+    const std::vector<Shape> shapes = shapes_of(picture.enclosure, lay_out(picture.enclosure, area, picture.font));
+    const Shape* hit = shape_at(point, shapes);
+    return hit == nullptr ? QString() : hit->id;
+}
+
+std::optional<Grip> grip_at(const QPointF& point, const QRectF& area, const Picture& picture)
+{
+    const Frame frame = lay_out(picture.enclosure, area, picture.font);
+    const std::vector<Shape> shapes = shapes_of(picture.enclosure, frame);
+    const Shape* hit = shape_at(point, shapes);
+    if (hit == nullptr || hit->kind != ShapeKind::lamp || hit->in_section) {
+        return std::nullopt;
+    }
+    for (const plan::Device& device : picture.enclosure.equipment) {
+        if (QString::fromStdString(device.id) == hit->id) {
+            return Grip{hit->id, QPointF(device.x_m, device.y_m) - on_floor_m(point, frame)};
+        }
+    }
+    return std::nullopt;
+}
+
+QPointF dragged_to_m(const Grip& grip, const QPointF& point, const QRectF& area, const Picture& picture)
+{
+    constexpr double raster_per_m = 200.0;
+    const plan::Shell& shell = picture.enclosure.shell;
+    const QPointF middle = on_floor_m(point, lay_out(picture.enclosure, area, picture.font)) + grip.off_m;
+    const auto snapped = [](double at_m, double most_m) {
+        return std::clamp(std::round(at_m * raster_per_m) / raster_per_m, 0.0, most_m);
+    };
+    return {snapped(middle.x(), shell.length_m), snapped(middle.y(), shell.width_m)};
 }
 
 } // namespace loam::drawing

@@ -136,6 +136,7 @@ std::optional<ClimateStage> assess_climate(const Context& context, const Housed&
         return std::nullopt;
     }
     stage.calibration = calibrated->result;
+    stage.estimated = calibrated->boxes.inputs;
     std::vector<ClimateBox> boxes;
     boxes.reserve(rooms.size());
     for (const climate::Case& room : rooms) {

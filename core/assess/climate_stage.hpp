@@ -29,6 +29,7 @@ struct ClimateStage {
     std::vector<HeatCase> heat;
     std::vector<HumidityCase> humidity;
     std::optional<CalibrationResult> calibration; // absent: no readings
+    std::vector<climate::UpdatedInput> estimated; // by the readings that were used
     Notes notes;
     friend bool operator==(const ClimateStage&, const ClimateStage&) = default;
 };

@@ -179,4 +179,19 @@ const Box& box_for(const Calibration& calibration, const Case& now)
     return is_alike(calibration, now) ? calibration.alike : calibration.unlike;
 }
 
+Box as_estimated(Box box, const std::vector<UpdatedInput>& inputs)
+{
+    Case no_matter;
+    visit_inputs(box, no_matter, [&](const std::string& name, Range& range, const Parts&) {
+        const auto found =
+            std::find_if(inputs.begin(), inputs.end(), [&](const UpdatedInput& input) { return input.name == name; });
+        if (found == inputs.end() || !(range.low < range.high))
+            return;
+        const double shift = found->shift_in_deviations;
+        range = {value_at(range, shift - deviations_at_ends), value_at(range, shift),
+                 value_at(range, shift + deviations_at_ends)};
+    });
+    return box;
+}
+
 } // namespace loam::climate

@@ -82,4 +82,8 @@ std::optional<Calibration> calibrate(const Box& prior, const std::vector<TakenRe
 bool is_alike(const Calibration& calibration, const Case& now);
 const Box& box_for(const Calibration& calibration, const Case& now);
 
+// A box like the calibrated one: its inputs as far from where they were thought to be, in standard deviations, as those
+// of the same name; as wide as before.
+Box as_estimated(Box box, const std::vector<UpdatedInput>& inputs);
+
 } // namespace loam::climate

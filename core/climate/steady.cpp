@@ -71,11 +71,11 @@ std::optional<CaseResult> solve_steady(const Box& given, const Case& room, Works
     return result;
 }
 
-std::optional<CaseResult> solve_likely(const Box& given, const Case& room, Workspace& workspace, std::stop_token stop,
-                                       const Resolution& resolution)
+namespace {
+
+std::optional<CaseResult> likely_result(const Box& box, const Case& room, const std::variant<Balanced, Lack>& found,
+                                        bool with_fields)
 {
-    const Box box = as_in_case(given, room);
-    const auto found = field_balance(box, room, field_cells(resolution), workspace.field, stop);
     if (const auto* lack = std::get_if<Lack>(&found))
         return result_of(*lack, room);
     const auto& here = std::get<Balanced>(found);
@@ -86,7 +86,28 @@ std::optional<CaseResult> solve_likely(const Box& given, const Case& room, Works
     const Places places = find_places(model, box, scene, solution.values);
     const Quantities quantities = make_quantities(model, box, scene, places, solution.values);
     report_ranges({box, room, scene, model, solution, places, quantities}, likely_values(quantities, here), result);
+    if (with_fields) {
+        result.floor = floor_field(box, scene, model, solution.values);
+        result.section = section_field(scene, model, solution.values,
+                                       places.hottest_brick / scene.geometry.nz() / scene.geometry.nx);
+    }
     return result;
+}
+
+} // namespace
+
+std::optional<CaseResult> solve_likely(const Box& given, const Case& room, Workspace& workspace, std::stop_token stop,
+                                       const Resolution& resolution)
+{
+    const Box box = as_in_case(given, room);
+    return likely_result(box, room, field_balance(box, room, field_cells(resolution), workspace.field, stop), false);
+}
+
+std::optional<CaseResult> solve_field(const Box& given, const Case& room, Workspace& workspace, std::stop_token stop,
+                                      const Resolution& resolution)
+{
+    const Box box = as_in_case(given, room);
+    return likely_result(box, room, field_balance(box, room, field_cells(resolution), workspace.field, stop), true);
 }
 
 } // namespace loam::climate

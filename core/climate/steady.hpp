@@ -111,6 +111,10 @@ std::optional<CaseResult> solve_steady(const Box& given, const Case& room, Works
 std::optional<CaseResult> solve_likely(const Box& given, const Case& room, Workspace& workspace,
                                        std::stop_token stop = {}, const Resolution& resolution = {});
 
+// For looking while something is being moved: likely values as solve_likely gives them, with the fields for drawings.
+std::optional<CaseResult> solve_field(const Box& given, const Case& room, Workspace& workspace,
+                                      std::stop_token stop = {}, const Resolution& resolution = {});
+
 // Share of the floor whose reading lies between the bounds (an absent one does not bind); low and high are the least
 // and the most as the whole field shifts through the range of the zone readings.
 Range share_in_band(const CaseResult& result, Measure measure, std::optional<double> min_c,

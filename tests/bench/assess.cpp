@@ -7,6 +7,7 @@
 #include <ctime>
 #include <vector>
 
+#include "core/assess/look.hpp"
 #include "tests/catch.hpp"
 #include "tests/core/assess/setup.hpp"
 
@@ -86,5 +87,34 @@ TEST_CASE("stages of an assessment", "[bench]")
         }
         print(name, "from nothing", cold);
         print(name, "lamps' watts", edited);
+    }
+}
+
+TEST_CASE("a look at one case while its lamp is dragged", "[bench]")
+{
+    constexpr int steps = 60;
+    for (const char* name : {"first-setup", "upgrade", "club-template"}) {
+        plan::Plan plan = example(name);
+        assess::Workspace workspace;
+        REQUIRE(assess::assess(plan, shipped_catalog(), day, workspace));
+        std::vector<double> took_ms;
+        std::vector<double> worked_ms; // processor time
+        for (int step = 0; step < steps; ++step) {
+            for (plan::Device& device : plan.enclosures.front().equipment) {
+                if (device.kind != plan::DeviceKind::heat_mat) {
+                    device.x_m += 0.002;
+                }
+            }
+            const auto begin = std::chrono::steady_clock::now();
+            const std::clock_t begin_cpu = std::clock();
+            REQUIRE(assess::look(plan, shipped_catalog(), {plan.enclosures.front().id, "winter-day"}, workspace));
+            worked_ms.push_back(milliseconds(std::clock() - begin_cpu));
+            took_ms.push_back(
+                std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begin).count());
+        }
+        std::sort(took_ms.begin(), took_ms.end());
+        std::sort(worked_ms.begin(), worked_ms.end());
+        std::printf("%-15s a look: median %5.1f ms, longest %5.1f ms; processor time %5.1f and %5.1f ms\n", name,
+                    took_ms[steps / 2], took_ms.back(), worked_ms[steps / 2], worked_ms.back());
     }
 }

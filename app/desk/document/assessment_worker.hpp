@@ -12,11 +12,13 @@ class AssessmentWorker : public QObject {
     Q_OBJECT
 
 public:
-    // To be called on the worker's own thread.
+    // Both to be called on the worker's own thread.
     void compute(quint64 generation, const plan::Plan& plan, const SharedCatalog& catalog, std::stop_token stop);
+    void look(quint64 generation, const plan::Plan& plan, const SharedCatalog& catalog, const assess::LookAt& at);
 
 signals:
     void ready(quint64 generation, loam::desk::SharedAssessment assessment);
+    void looked(quint64 generation, loam::desk::SharedLook look); // null: there was nothing to see
 
 private:
     assess::Workspace workspace_;

@@ -11,8 +11,12 @@ namespace loam::desk {
 
 namespace {
 
-// Short enough that an edit answers at once, long enough that dragging a slider does not queue work.
+// After a single edit: short enough that it is answered at once.
 constexpr int rest_ms = 15;
+// While edits follow one another, as in a drag: what is started between two of them would be stopped by the next, which
+// would have to wait for it.
+constexpr int rest_in_succession_ms = 120;
+constexpr int succession_ms = 250; // edits no further apart follow one another
 
 std::chrono::year_month_day today()
 {
@@ -35,16 +39,24 @@ void AssessmentWorker::compute(quint64 generation, const plan::Plan& plan, const
     }
 }
 
+void AssessmentWorker::look(quint64 generation, const plan::Plan& plan, const SharedCatalog& catalog,
+                            const assess::LookAt& at)
+{
+    auto heat = assess::look(plan, *catalog, at, workspace_);
+    emit looked(generation, heat ? std::make_shared<const Look>(Look{at, *std::move(heat)}) : nullptr);
+}
+
 AssessmentRunner::AssessmentRunner(SharedCatalog catalog, QObject* parent)
     : QObject(parent), worker_(new AssessmentWorker), catalog_(std::move(catalog))
 {
     qRegisterMetaType<SharedAssessment>();
+    qRegisterMetaType<SharedLook>();
     thread_.setObjectName(QStringLiteral("assessment"));
     worker_->moveToThread(&thread_);
     connect(&thread_, &QThread::finished, worker_, &QObject::deleteLater);
     connect(worker_, &AssessmentWorker::ready, this, &AssessmentRunner::receive);
+    connect(worker_, &AssessmentWorker::looked, this, &AssessmentRunner::receive_look);
     rest_.setSingleShot(true);
-    rest_.setInterval(rest_ms);
     connect(&rest_, &QTimer::timeout, this, &AssessmentRunner::launch);
     thread_.start();
 }
@@ -56,20 +68,24 @@ AssessmentRunner::~AssessmentRunner()
     thread_.wait();
 }
 
-void AssessmentRunner::request(const plan::Plan& plan)
+void AssessmentRunner::request(const plan::Plan& plan, const assess::LookAt& in_view)
 {
     plan_ = plan;
+    in_view_ = in_view;
     ++generation_;
     stop_.request_stop();
     emit started();
-    rest_.start();
+    const bool in_succession = since_request_.isValid() && since_request_.elapsed() < succession_ms;
+    since_request_.start();
+    rest_.start(in_succession ? rest_in_succession_ms : rest_ms);
+    look();
 }
 
 void AssessmentRunner::set_catalog(SharedCatalog catalog)
 {
     catalog_ = std::move(catalog);
     if (generation_ > 0) {
-        request(plan_);
+        request(plan_, in_view_);
     }
 }
 
@@ -82,6 +98,29 @@ void AssessmentRunner::launch()
             worker->compute(generation, plan, catalog, stop);
         },
         Qt::QueuedConnection);
+}
+
+// One at a time, so that the newest plan is looked at next and none has to wait behind older ones.
+void AssessmentRunner::look()
+{
+    if (looking_ || looked_at_ == generation_ || in_view_.enclosure.empty()) {
+        return;
+    }
+    looking_ = true;
+    QMetaObject::invokeMethod(
+        worker_,
+        [worker = worker_, generation = generation_, plan = plan_, catalog = catalog_, at = in_view_]() {
+            worker->look(generation, plan, catalog, at);
+        },
+        Qt::QueuedConnection);
+}
+
+void AssessmentRunner::receive_look(quint64 generation, const SharedLook& look)
+{
+    looking_ = false;
+    looked_at_ = generation;
+    emit looked(look);
+    this->look(); // the plan may have gone on meanwhile
 }
 
 void AssessmentRunner::receive(quint64 generation, const SharedAssessment& assessment)

@@ -3,108 +3,32 @@
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QMouseEvent>
-#include <QPainter>
-#include <QPixmap>
 #include <QVBoxLayout>
 #include <algorithm>
-#include <functional>
-#include <optional>
 
-#include "app/desk/look/theme.hpp"
-#include "app/drawing/enclosure_drawing.hpp"
-#include "app/drawing/probe.hpp"
+#include "app/desk/views/sheet.hpp"
 #include "app/words/verdicts.hpp"
 
 namespace loam::desk {
-
-namespace {
-
-// The sheet itself: paints the picture, tells what was clicked, and reads the temperatures under the pointer.
-class Sheet : public QWidget {
-public:
-    explicit Sheet(QWidget* parent) : QWidget(parent)
-    {
-        setMinimumSize(320, 260);
-        setFocusPolicy(Qt::ClickFocus);
-        setMouseTracking(true);
-    }
-
-    drawing::Picture picture;
-    std::function<void(const QString&)> chosen;
-
-    // After a change of `picture`.
-    void redraw()
-    {
-        drawn_ = QPixmap();
-        update();
-    }
-
-protected:
-    void paintEvent(QPaintEvent*) override
-    {
-        // The drawing is kept: the pointer moves far more often than it changes.
-        const QSize pixels = size() * devicePixelRatio();
-        if (drawn_.size() != pixels) {
-            draw(pixels);
-        }
-        QPainter painter(this);
-        painter.drawPixmap(rect(), drawn_);
-        if (pointer_) {
-            drawing::paint_probe(painter, *pointer_, rect(), picture);
-        }
-    }
-
-    void changeEvent(QEvent* event) override
-    {
-        QWidget::changeEvent(event);
-        redraw(); // palette or font, perhaps
-    }
-
-    void mousePressEvent(QMouseEvent* event) override
-    {
-        chosen(drawing::element_at(event->position(), rect(), picture));
-    }
-
-    void mouseMoveEvent(QMouseEvent* event) override
-    {
-        pointer_ = event->position();
-        update();
-    }
-
-    void leaveEvent(QEvent*) override
-    {
-        pointer_.reset();
-        update();
-    }
-
-private:
-    void draw(const QSize& pixels)
-    {
-        drawn_ = QPixmap(pixels);
-        drawn_.setDevicePixelRatio(devicePixelRatio());
-        picture.font = font();
-        picture.inks = is_dark(palette()) ? drawing::Inks::dark() : drawing::Inks::light();
-        QPainter painter(&drawn_);
-        drawing::paint(painter, rect(), picture);
-    }
-
-    QPixmap drawn_;
-    std::optional<QPointF> pointer_;
-};
-
-} // namespace
 
 struct DrawingView::Parts {
     Sheet* sheet = nullptr;
     QComboBox* cases = nullptr;
     QLabel* title = nullptr;
     SharedAssessment assessment;
+    SharedLook look;
     QString enclosure;
 
+    void take_look(const SharedLook& taken);
     void find_result() const;
     void fill_cases() const;
 };
+
+void DrawingView::Parts::take_look(const SharedLook& taken)
+{
+    look = taken;
+    sheet->picture.look = look ? &look->heat : nullptr; // kept alive by `look`
+}
 
 void DrawingView::Parts::find_result() const
 {
@@ -141,12 +65,13 @@ DrawingView::DrawingView(words::UnitSystem units, QWidget* parent) : QWidget(par
     parts_->sheet->setObjectName(QStringLiteral("sheet"));
     parts_->sheet->setAccessibleName(tr("Drawing of the enclosure to scale"));
     parts_->sheet->picture.formatter = words::Formatter(units, QLocale());
-    parts_->sheet->chosen = [this](const QString& id) {
+    connect(parts_->sheet, &Sheet::chosen, this, [this](const QString& id) {
         highlight(id);
         if (!id.isEmpty()) {
             emit elementChosen(id);
         }
-    };
+    });
+    connect(parts_->sheet, &Sheet::dragged, this, &DrawingView::deviceDragged);
     parts_->title = new QLabel(this);
     QFont bold = font();
     bold.setBold(true);
@@ -177,6 +102,9 @@ DrawingView::~DrawingView() = default;
 
 void DrawingView::show_plan(const plan::Plan& plan, const QString& enclosure)
 {
+    if (parts_->enclosure != enclosure) {
+        parts_->take_look(nullptr);
+    }
     parts_->enclosure = enclosure;
     for (const plan::Enclosure& candidate : plan.enclosures) {
         if (QString::fromStdString(candidate.id) == enclosure) {
@@ -192,10 +120,27 @@ void DrawingView::show_plan(const plan::Plan& plan, const QString& enclosure)
 void DrawingView::show_assessment(const SharedAssessment& assessment, bool stale)
 {
     parts_->assessment = assessment;
+    if (!stale) {
+        parts_->take_look(nullptr);
+    }
     parts_->sheet->picture.stale = stale;
     parts_->find_result();
     parts_->fill_cases();
     parts_->sheet->redraw();
+}
+
+void DrawingView::show_look(const SharedLook& look)
+{
+    const bool fits = look && QString::fromStdString(look->at.enclosure) == parts_->enclosure;
+    if (fits || parts_->look) {
+        parts_->take_look(fits ? look : nullptr);
+        parts_->sheet->redraw();
+    }
+}
+
+assess::LookAt DrawingView::shown() const
+{
+    return {parts_->enclosure.toStdString(), parts_->sheet->picture.case_id.toStdString()};
 }
 
 void DrawingView::set_units(words::UnitSystem units)

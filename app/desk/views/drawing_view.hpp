@@ -19,11 +19,16 @@ public:
 
     void show_plan(const plan::Plan& plan, const QString& enclosure);
     void show_assessment(const SharedAssessment& assessment, bool stale);
+    // The case in view as it has just become, until an assessment tells more. Null: back to the last assessment.
+    void show_look(const SharedLook& look);
+    assess::LookAt shown() const;
     void set_units(words::UnitSystem units);
     void highlight(const QString& element); // id; empty: nothing
 
 signals:
     void elementChosen(const QString& id); // clicked on the drawing
+    // A lamp is being dragged over the plan; `drag` counts the drags, each of which is one step to undo.
+    void deviceDragged(const QString& id, const QPointF& to_m, int drag);
 
 private:
     struct Parts;
