@@ -1,7 +1,11 @@
 #include "tests/core/climate/dried_bed.hpp"
 
 #include <fstream>
+#include <map>
+#include <memory>
+#include <sstream>
 
+#include "core/climate/krylov.hpp"
 #include "core/climate/spd.hpp"
 
 namespace loam::climate::test {
@@ -32,12 +36,14 @@ Bricks bricks_of(const DriedBed& bed)
 
 } // namespace
 
-std::vector<double> solve_bricks(const DriedBed& bed)
+BedSystem system_of(const DriedBed& bed)
 {
     const Bricks bricks = bricks_of(bed);
-    const auto links = conduction_links(bricks);
-    std::vector<double> diagonal(bricks.count(), 0.0);
-    std::vector<double> heat_w(bricks.count(), 0.0);
+    BedSystem system{.links = conduction_links(bricks),
+                     .diagonal_w_k = std::vector<double>(bricks.count(), 0.0),
+                     .heat_w = std::vector<double>(bricks.count(), 0.0),
+                     .stencil = {}};
+    system.stencil = stencil_of(bricks, system.links);
     const double area_m2 = bed.dx_m() * bed.dy_m();
     const auto half = [&](std::size_t brick) {
         return 0.5 * bricks.thickness_m[brick] / bricks.conductivity_w_mk[brick];
@@ -46,21 +52,51 @@ std::vector<double> solve_bricks(const DriedBed& bed)
         const std::size_t below = c * bed.nz();
         const std::size_t above = below + bed.nz() - 1;
         const double down_w_k = area_m2 / (half(below) + 1.0 / bed.below_w_m2k);
-        diagonal[below] += down_w_k;
-        heat_w[below] += down_w_k * bed.below_c;
+        system.diagonal_w_k[below] += down_w_k;
+        system.heat_w[below] += down_w_k * bed.below_c;
         // The light falls on the face between half a brick and the film.
         const double up_w_k = area_m2 / (half(above) + 1.0 / bed.above_w_m2k);
         const double x_m = (static_cast<double>(c % bed.nx) + 0.5) * bed.dx_m();
         const double y_m = (static_cast<double>(c / bed.nx) + 0.5) * bed.dy_m();
-        diagonal[above] += up_w_k;
-        heat_w[above] += up_w_k * (bed.above_c + bed.light_at_w_m2(x_m, y_m) / bed.above_w_m2k);
+        system.diagonal_w_k[above] += up_w_k;
+        system.heat_w[above] += up_w_k * (bed.above_c + bed.light_at_w_m2(x_m, y_m) / bed.above_w_m2k);
     }
+    return system;
+}
+
+std::vector<double> solve_bricks(const DriedBed& bed)
+{
+    BedSystem system = system_of(bed);
     SpdSolver solver;
-    solver.set_pattern(sparse_order(bricks.count(), links), links);
-    if (!solver.factor(links, diagonal))
+    solver.set_pattern(sparse_order(system.heat_w.size(), system.links), system.links);
+    if (!solver.factor(system.links, system.diagonal_w_k))
         return {};
-    solver.solve(heat_w);
-    return heat_w;
+    solver.solve(system.heat_w);
+    return system.heat_w;
+}
+
+std::vector<double> solve_as_field(const DriedBed& bed, const BedSystem& system, double share)
+{
+    Model model;
+    model.layout.bricks = system.heat_w.size();
+    model.nx = bed.nx;
+    model.nz = bed.nz();
+    model.floor_patch.assign(bed.nx * bed.ny, 0);
+    model.stencil = system.stencil;
+    Slopes slopes;
+    slopes.clear(model.layout.bricks);
+    slopes.diagonal = system.diagonal_w_k;
+    const std::size_t shared = model.layout.size() - model.layout.bricks; // airs that touch nothing here
+    for (std::size_t place = 0; place < shared; ++place)
+        slopes.shared_shared.push_back({place, place, 1.0});
+    const auto conditioner = std::make_shared<const Conditioner>(mean_layers(model, slopes), model.floor_patch);
+    std::vector<double> right = system.heat_w;
+    right.resize(model.layout.size(), 0.0);
+    auto celsius = KrylovSolver(model, slopes, conditioner).solve(right, share);
+    if (!celsius)
+        return {};
+    celsius->resize(model.layout.bricks);
+    return *std::move(celsius);
 }
 
 namespace {
@@ -156,6 +192,30 @@ void write_calculix(const DriedBed& bed, const std::string& path)
                 << '\n';
     });
     out << "*NODE PRINT, NSET=BRICKS\nNT\n*END STEP\n";
+}
+
+std::vector<double> read_calculix(const DriedBed& bed, const std::string& path)
+{
+    std::map<std::size_t, double> of_nodes;
+    std::ifstream in(path);
+    for (std::string line; std::getline(in, line);) {
+        std::istringstream words(line);
+        std::size_t node = 0;
+        double celsius = 0.0;
+        if (words >> node >> celsius)
+            of_nodes[node] = celsius;
+    }
+    const Mesh mesh{bed};
+    std::vector<double> found;
+    for (std::size_t j = 0; j < bed.ny; ++j)
+        for (std::size_t i = 0; i < bed.nx; ++i)
+            for (std::size_t k = 0; k < bed.nz(); ++k) {
+                const auto at = of_nodes.find(mesh.node(2 * i + 1, 2 * j + 1, 2 * k + 1));
+                if (at == of_nodes.end())
+                    return {};
+                found.push_back(at->second);
+            }
+    return found;
 }
 
 } // namespace loam::climate::test

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/climate/bricks.hpp"
+#include "core/climate/stencil.hpp"
 
 namespace loam::climate::test {
 
@@ -48,9 +49,25 @@ struct DriedBed {
     }
 };
 
-// Temperatures of the bricks' centres, column by column from below, by our own conduction.
+// The equations of its bricks: conductances among them, a diagonal beside those, and the heat on the right-hand side.
+struct BedSystem {
+    std::vector<Link> links;
+    std::vector<double> diagonal_w_k;
+    std::vector<double> heat_w;
+    Stencil stencil;
+};
+BedSystem system_of(const DriedBed& bed);
+
+// Temperatures of the bricks' centres, column by column from below. By our own conduction with direct factors, as the
+// ranges are worked out:
 std::vector<double> solve_bricks(const DriedBed& bed);
+// The same equations as the fine field solves them, iteratively; the residual falls to `share` of the heat. Empty where
+// it does not.
+std::vector<double> solve_as_field(const DriedBed& bed, const BedSystem& system, double share);
+
 // The input of CalculiX for hexahedra that halve each brick's sides; the nodes named BRICKS are its centres, in order.
 void write_calculix(const DriedBed& bed, const std::string& path);
+// The temperatures at the bricks' centres that CalculiX left in its .dat file, in the order of ours.
+std::vector<double> read_calculix(const DriedBed& bed, const std::string& path);
 
 } // namespace loam::climate::test

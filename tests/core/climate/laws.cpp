@@ -1,5 +1,6 @@
 // Laws that every solution must keep, whatever the figures.
 #include <cmath>
+#include <optional>
 
 #include "tests/catch.hpp"
 
@@ -18,6 +19,34 @@ Box dry_box()
     box.bowls.clear();
     box.covers.clear();
     return box;
+}
+
+// Front and back exchanged.
+Box turned_round(Box box)
+{
+    const auto turn = [&](Rect& rect) { rect.y_m = box.width_m - rect.y_m - rect.width_m; };
+    for (auto& cover : box.covers)
+        turn(cover.area);
+    for (auto& mat : box.mats)
+        turn(mat.area);
+    for (auto& bowl : box.bowls)
+        turn(bowl.area);
+    for (auto& lamp : box.lamps)
+        lamp.at.y_m = box.width_m - lamp.at.y_m;
+    return box;
+}
+
+// Boxes that differ in what stands between them and the room.
+std::vector<Box> dry_boxes()
+{
+    std::vector<Box> boxes{dry_box(), dry_box(), dry_box(), dry_box()};
+    boxes[1].covers = furnished_box().covers;
+    boxes[2].top = TopKind::pane;
+    boxes[2].top_sheet = glass(0.004);
+    boxes[2].vents = {{0.004, 0.15}, {0.006, 0.43}};
+    boxes[3].bed[0].depth_left_m = 0.04;
+    boxes[3].bed[0].depth_right_m = 0.14;
+    return boxes;
 }
 
 Box mirrored(Box box)
@@ -68,16 +97,19 @@ TEST_CASE("what is released inside leaves to the room, to a millionth")
 
 TEST_CASE("a dry box without power is exactly as warm as its room")
 {
-    Box box = dry_box();
-    box.lamps.clear();
-    box.mats.clear();
-    const CaseResult result = solved(box, home_day());
-    for (const double celsius : result.floor.surface_c)
-        CHECK(celsius == Approx(21.5).margin(1e-9));
-    CHECK(result.lower_air_c.likely == Approx(21.5).margin(1e-9));
-    CHECK(result.upper_air_c.likely == Approx(21.5).margin(1e-9));
-    CHECK(result.loss_w == Approx(0.0).margin(1e-9));
-    CHECK(result.ground_humidity.likely == Approx(0.45).epsilon(1e-9));
+    for (Box box : dry_boxes()) {
+        box.lamps.clear();
+        box.mats.clear();
+        const CaseResult result = solved(box, home_day());
+        for (const auto* field : {&result.floor.surface_c, &result.floor.ground_c, &result.section.temperature_c})
+            for (const double celsius : *field)
+                CHECK(celsius == Approx(21.5).margin(1e-9));
+        CHECK(result.lower_air_c.likely == Approx(21.5).margin(1e-9));
+        CHECK(result.upper_air_c.likely == Approx(21.5).margin(1e-9));
+        CHECK(result.coldest_pane_c == Approx(21.5).margin(1e-9));
+        CHECK(result.loss_w == Approx(0.0).margin(1e-9));
+        CHECK(result.ground_humidity.likely == Approx(0.45).epsilon(1e-9));
+    }
 }
 
 TEST_CASE("a mirrored box has mirrored temperatures")
@@ -96,9 +128,44 @@ TEST_CASE("a mirrored box has mirrored temperatures")
     CHECK(a.warm.area.x_m == Approx(box.length_m - b.warm.area.x_m - b.warm.area.length_m).margin(1e-9));
 }
 
-TEST_CASE("more cover never cools a dry, unregulated, unshaded box")
+TEST_CASE("a box turned round has its temperatures turned round")
 {
-    double last_c = 0.0;
+    Box box = furnished_box();
+    box.mats[0].area.y_m = 0.02;
+    box.lamps[0].at.y_m = 0.15;
+    const CaseResult a = solved(box, home_day());
+    const CaseResult b = solved(turned_round(box), home_day());
+    double differ_k = 0.0;
+    for (std::size_t j = 0; j < a.floor.ny; ++j)
+        for (std::size_t i = 0; i < a.floor.nx; ++i) {
+            const std::size_t there = (a.floor.ny - 1 - j) * a.floor.nx + i;
+            CHECK(a.floor.surface_c[j * a.floor.nx + i] == Approx(b.floor.surface_c[there]).margin(1e-6));
+            differ_k = std::max(differ_k, std::abs(a.floor.surface_c[there] - b.floor.surface_c[there]));
+        }
+    CHECK(differ_k > 1.0); // the box is not its own mirror image
+    CHECK(a.lower_air_c.likely == Approx(b.lower_air_c.likely).margin(1e-6));
+}
+
+namespace {
+
+// No part of a box is colder than it was.
+void check_nowhere_colder(const CaseResult& now, const CaseResult& before)
+{
+    for (std::size_t c = 0; c < before.floor.surface_c.size(); ++c) {
+        CHECK(now.floor.surface_c[c] > before.floor.surface_c[c]);
+        CHECK(now.floor.ground_c[c] > before.floor.ground_c[c]);
+    }
+    for (std::size_t c = 0; c < before.section.temperature_c.size(); ++c)
+        CHECK(now.section.temperature_c[c] > before.section.temperature_c[c]);
+    CHECK(now.lower_air_c.likely > before.lower_air_c.likely);
+    CHECK(now.upper_air_c.likely > before.upper_air_c.likely);
+}
+
+} // namespace
+
+TEST_CASE("more cover never cools any part of a dry, unregulated, unshaded box")
+{
+    std::optional<CaseResult> last;
     for (const double covered_m : {0.0, 0.1, 0.2, 0.3, 0.4}) {
         Box box = dry_box();
         if (covered_m > 0.0)
@@ -109,21 +176,24 @@ TEST_CASE("more cover never cools a dry, unregulated, unshaded box")
         box.lamps[0].at.z_m = 0.47; // its beam passes clear of the cover
         box.lamps[0].beam_deg = exactly(40.0);
         const CaseResult result = solved(box, home_day());
-        CHECK(result.cool.ground_c.likely > last_c);
-        last_c = result.cool.ground_c.likely;
+        if (last)
+            check_nowhere_colder(result, *last);
+        last = result;
     }
 }
 
-TEST_CASE("more watts never cool any part of a dry floor")
+TEST_CASE("more watts, of a lamp or of a mat, never cool any part of a dry box")
 {
-    std::vector<double> last;
-    for (const double watts : {0.0, 40.0, 80.0, 120.0}) {
-        Box box = dry_box();
-        box.lamps[0].power_w = exactly(watts);
-        const CaseResult result = solved(box, home_day());
-        for (std::size_t c = 0; c < last.size(); ++c)
-            CHECK(result.floor.surface_c[c] > last[c]);
-        last = result.floor.surface_c;
+    for (const bool of_lamp : {true, false}) {
+        std::optional<CaseResult> last;
+        for (const double watts : {0.0, 15.0, 30.0, 90.0}) {
+            Box box = dry_box();
+            (of_lamp ? box.lamps[0].power_w : box.mats[0].power_w) = exactly(watts);
+            const CaseResult result = solved(box, home_day());
+            if (last)
+                check_nowhere_colder(result, *last);
+            last = result;
+        }
     }
 }
 
