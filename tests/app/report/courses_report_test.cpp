@@ -30,20 +30,21 @@ assess::Assessment invented()
     return assessment;
 }
 
-// 0.2 m by 0.1 m in two cells.
-assess::HeatCase two_cells(const std::string& id)
+// 0.2 m by 0.4 m in two rows of two cells.
+assess::HeatCase four_cells(const std::string& id)
 {
     assess::HeatCase heat;
     heat.id = id;
     heat.known = true;
     climate::FloorField& floor = heat.detail.floor;
     floor.nx = 2;
-    floor.ny = 1;
-    floor.dx_m = floor.dy_m = 0.1;
-    floor.surface_c = {30.0, 25.5};
-    floor.ground_c = {27.0, 24.0};
-    floor.operative_c = {28.0, 24.5};
-    floor.beam_w_m2 = {150.0, 0.0};
+    floor.ny = 2;
+    floor.dx_m = 0.1;
+    floor.dy_m = 0.2;
+    floor.surface_c = {30.0, 25.5, 31.0, 26.5};
+    floor.ground_c = {27.0, 24.0, 27.5, 24.25};
+    floor.operative_c = {28.0, 24.5, 28.5, 24.75};
+    floor.beam_w_m2 = {150.0, 0.0, 160.0, 1.0};
     return heat;
 }
 
@@ -103,11 +104,15 @@ TEST_CASE("What has not been followed is an empty list in JSON, and no lines in 
 TEST_CASE("The field has a row for each cell of each known case, placed at the cell's centre")
 {
     assess::Assessment assessment = invented();
-    assessment.enclosures[0].heat = {two_cells("winter-day"), two_cells("heat-wave"), two_cells("summer-day")};
+    assessment.enclosures[0].heat = {four_cells("winter-day"), four_cells("heat-wave"), four_cells("summer-day")};
     assessment.enclosures[0].heat[1].known = false; // what is not known has no rows
     CHECK(report::field_csv(assessment) == "enclosure,case,x_m,y_m,surface_c,ground_c,operative_c,beam_w_m2\r\n"
-                                           "e1,winter-day,0.05,0.05,30,27,28,150\r\n"
-                                           "e1,winter-day,0.15,0.05,25.5,24,24.5,0\r\n"
-                                           "e1,summer-day,0.05,0.05,30,27,28,150\r\n"
-                                           "e1,summer-day,0.15,0.05,25.5,24,24.5,0\r\n");
+                                           "e1,winter-day,0.05,0.1,30,27,28,150\r\n"
+                                           "e1,winter-day,0.15,0.1,25.5,24,24.5,0\r\n"
+                                           "e1,winter-day,0.05,0.3,31,27.5,28.5,160\r\n"
+                                           "e1,winter-day,0.15,0.3,26.5,24.25,24.75,1\r\n"
+                                           "e1,summer-day,0.05,0.1,30,27,28,150\r\n"
+                                           "e1,summer-day,0.15,0.1,25.5,24,24.5,0\r\n"
+                                           "e1,summer-day,0.05,0.3,31,27.5,28.5,160\r\n"
+                                           "e1,summer-day,0.15,0.3,26.5,24.25,24.75,1\r\n");
 }
