@@ -102,6 +102,11 @@ void drag(desk::Window& window, const QSize& size)
     Painted painted(sheet);
     send_mouse(sheet, QEvent::MouseButtonPress, from);
     std::vector<double> maps_ms;
+    std::vector<double> fields_ms;
+    Clock::time_point looked;
+    const auto* runner = window.findChild<desk::AssessmentRunner*>();
+    const auto connection =
+        QObject::connect(runner, &desk::AssessmentRunner::looked, &sheet, [&] { looked = Clock::now(); });
     std::vector<double> edits_ms;
     constexpr int steps = 120;
     for (int i = 1; i <= steps; ++i) {
@@ -113,11 +118,14 @@ void drag(desk::Window& window, const QSize& size)
             QApplication::processEvents(QEventLoop::WaitForMoreEvents);
         }
         maps_ms.push_back(milliseconds_since(begin));
+        fields_ms.push_back(std::chrono::duration<double, std::milli>(looked - begin).count());
     }
     send_mouse(sheet, QEvent::MouseButtonRelease, from);
+    QObject::disconnect(connection);
     std::printf("window of %d x %d, drawing of %d x %d:\n", size.width(), size.height(), sheet.width(), sheet.height());
     print("  the drawing painted anew", paints_ms);
     print("  an edit in the window's own thread", edits_ms);
+    print("  from the mouse to the field", fields_ms);
     print("  from the mouse to the painted map", maps_ms);
     std::printf("  fresh maps a second: %.0f\n", 1000.0 / median(maps_ms));
 }

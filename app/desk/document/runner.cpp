@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "app/desk/document/assessment_worker.hpp"
+#include "app/desk/document/vector_registers.hpp"
 
 namespace loam::desk {
 
@@ -15,7 +16,7 @@ namespace {
 constexpr int rest_ms = 15;
 // While edits follow one another, as in a drag: what is started between two of them would be stopped by the next, which
 // would have to wait for it.
-constexpr int rest_in_succession_ms = 120;
+constexpr int rest_in_succession_ms = 200;
 constexpr int succession_ms = 250; // edits no further apart follow one another
 
 std::chrono::year_month_day today()
@@ -32,7 +33,9 @@ void AssessmentWorker::compute(quint64 generation, const plan::Plan& plan, const
 {
     const auto deliver = [this, generation](const assess::Assessment& stage) {
         emit ready(generation, std::make_shared<const assess::Assessment>(stage));
+        clear_vector_registers();
     };
+    clear_vector_registers();
     std::optional<assess::Assessment> whole = assess::assess(plan, *catalog, today(), workspace_, stop, deliver);
     if (whole) {
         emit ready(generation, std::make_shared<const assess::Assessment>(std::move(*whole)));
@@ -42,6 +45,7 @@ void AssessmentWorker::compute(quint64 generation, const plan::Plan& plan, const
 void AssessmentWorker::look(quint64 generation, const plan::Plan& plan, const SharedCatalog& catalog,
                             const assess::LookAt& at)
 {
+    clear_vector_registers();
     auto heat = assess::look(plan, *catalog, at, workspace_);
     emit looked(generation, heat ? std::make_shared<const Look>(Look{at, *std::move(heat)}) : nullptr);
 }
