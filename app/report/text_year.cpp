@@ -91,7 +91,7 @@ QString text_water(const assess::EnclosureResult& enclosure, const words::Speake
         text += fact({}, say("%1 holds %2 and weighs %3 full: %4")
                              .arg(speaker.name_of(bowl.id), format.range(bowl.volume_l, Quantity::volume),
                                   format.value(bowl.carried_kg.likely, Quantity::mass),
-                                  words::verdict(bowl.judgement, words::Subject::space)));
+                                  words::verdict(bowl.judgement, words::Subject::plain)));
     }
     if (water.conditioner_ml_per_day && water.conditioner_ml_per_fill) {
         text += fact({}, say("conditioner %1 a fill, %2 a month for %3 of treated water")

@@ -71,9 +71,6 @@ std::vector<Week> weeks(const Rest& rest)
         week.stage = stage_of(rest, from);
         week.from = from;
         week.running_share_at_end = running_share(rest, from + days(week_d));
-        if (week.stage == Stage::cold) {
-            week.running_share_at_end = 0.0; // warming up begins the day after
-        }
         week.by_its_end_c = {between(rest.cold_c.low, rest.usual_c.low, week.running_share_at_end),
                              between(rest.cold_c.high, rest.usual_c.high, week.running_share_at_end)};
         all.push_back(week);

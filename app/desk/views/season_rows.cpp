@@ -59,7 +59,7 @@ void add_bowls(FigureGroup& group, const assess::WaterResult& water, const words
         depth.target = formatter.target(bowl.depth_m, Quantity::length);
         depth.why.source = words::source(bowl.depth_m.source);
         depth.why.judgement = bowl.judgement;
-        depth.why.verdict_words = words::verdict(bowl.judgement, words::Subject::space);
+        depth.why.verdict_words = words::verdict(bowl.judgement, words::Subject::plain);
         depth.why.where = QString::fromStdString(bowl.id);
         group.rows.push_back(depth);
         group.rows.push_back(row_of(tr("Water in %1").arg(name), bowl.volume_l, Quantity::volume, formatter,

@@ -158,7 +158,8 @@ void YearStrip::paint_axes(QPainter& painter, const Frame& light, const Frame& e
         label(light, hour, formatter_.locale().toString(hour));
     }
     const double step = nice_step(energy.most * 0.99);
-    for (double kwh = 0.0; kwh <= energy.most * 1.001; kwh += step) {
+    for (int i = 0; i * step <= energy.most * 1.001; ++i) {
+        const double kwh = i * step;
         label(energy, kwh, formatter_.locale().toString(kwh, 'g', 4));
     }
     const double wide = x_of(1) - x_of(0);

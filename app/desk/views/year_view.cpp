@@ -1,5 +1,6 @@
 #include "app/desk/views/year_view.hpp"
 
+#include <QEvent>
 #include <QHeaderView>
 #include <QLabel>
 #include <QSplitter>

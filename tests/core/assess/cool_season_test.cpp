@@ -1,5 +1,6 @@
 // Rest in the cold: only where the keeper asks, only for those who may, and the lamps are off meanwhile.
 #include <algorithm>
+#include <utility>
 
 #include "tests/catch.hpp"
 #include "tests/core/assess/setup.hpp"
@@ -176,5 +177,7 @@ TEST_CASE("one that stays awake keeps the lamps on for all")
     plan.enclosures[0].animals.push_back(plan.enclosures[0].animals[0]);
     plan.enclosures[0].animals[1].id = "a2";
     plan.enclosures[0].animals[1].cool_season.reset();
+    CHECK(instant(plan).enclosures[0].power.month_kwh[0].likely > 1.0);
+    std::swap(plan.enclosures[0].animals[0], plan.enclosures[0].animals[1]);
     CHECK(instant(plan).enclosures[0].power.month_kwh[0].likely > 1.0);
 }

@@ -88,6 +88,12 @@ TEST_CASE("A winter month takes the winter duty, a summer month the summer's, be
     CHECK(year.month_kwh[0].likely == Approx(74.4)); // 100 W x 24 h x 31 d
     CHECK(year.month_kwh[1].likely == Approx(16.8)); // a quarter of 100 W x 24 h x 28 d
     CHECK(year.month_kwh[6].likely == 0.0);
+    mat.duty_winter = exactly(0.0);
+    mat.duty_summer = exactly(1.0);
+    const DeviceYear fan = year_of(mat, course); // the other way round: three quarters of February, all of July
+    CHECK(fan.month_kwh[0].likely == 0.0);
+    CHECK(fan.month_kwh[1].likely == Approx(50.4));
+    CHECK(fan.month_kwh[6].likely == Approx(74.4));
 }
 
 TEST_CASE("Other ways the year may go widen the ends and leave the likely value")
