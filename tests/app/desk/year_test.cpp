@@ -1,8 +1,11 @@
 // The year's strip and table: the same months, moved through by key, each with its reason.
+#include <QTabWidget>
+#include <QTextBrowser>
 #include <QTreeWidget>
 #include <QtTest>
 
 #include "app/desk/views/explanation.hpp"
+#include "app/desk/views/results_panel.hpp"
 #include "app/desk/views/year_strip.hpp"
 #include "app/desk/views/year_view.hpp"
 
@@ -91,6 +94,24 @@ private slots:
         const auto* strip = view.findChild<desk::YearStrip*>(QStringLiteral("yearStrip"));
         QVERIFY(strip->accessibleDescription().contains(QStringLiteral("Mar: 12.0 h, 3.00 kWh")));
         QCOMPARE(strip->focusPolicy(), Qt::StrongFocus);
+    }
+
+    void a_month_chosen_out_of_sight_leaves_the_why_pane_to_the_tab_in_view()
+    {
+        desk::ResultsPanel panel(std::make_shared<const catalog::Catalog>(), words::UnitSystem::metric);
+        auto* tabs = panel.findChild<QTabWidget*>(QStringLiteral("resultTabs"));
+        auto* why = panel.findChild<QTextBrowser*>(QStringLiteral("whyText"));
+        QVERIFY(tabs != nullptr && why != nullptr);
+        plan::Plan plan;
+        plan.enclosures.emplace_back().id = "e1";
+        assess::Assessment assessment;
+        assessment.enclosures.push_back(invented());
+        assessment.enclosures[0].id = "e1";
+        panel.show_plan(plan, QStringLiteral("e1"));
+        panel.show_assessment(std::make_shared<const assess::Assessment>(assessment), false);
+        QVERIFY(!why->toPlainText().contains(QStringLiteral("January")));
+        tabs->setCurrentWidget(panel.findChild<QWidget*>(QStringLiteral("year")));
+        QVERIFY(why->toPlainText().contains(QStringLiteral("January")));
     }
 
     void a_lit_column_is_painted_where_the_lamps_burn_and_none_in_a_rest()
