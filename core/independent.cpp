@@ -7,41 +7,57 @@
 
 namespace loam {
 
+void SumOfIndependent::take(const Range& term)
+{
+    likely_ += term.likely;
+    below_squared_ += (term.likely - term.low) * (term.likely - term.low);
+    above_squared_ += (term.high - term.likely) * (term.high - term.likely);
+}
+
+Range SumOfIndependent::range() const
+{
+    return {likely_ - std::sqrt(below_squared_), likely_, likely_ + std::sqrt(above_squared_)};
+}
+
+void ProductOfIndependent::take(const Range& factor)
+{
+    assert(factor.low >= 0.0);
+    corners_.low *= factor.low;
+    corners_.likely *= factor.likely;
+    corners_.high *= factor.high;
+    if (factor.likely > 0.0) {
+        const double below = 1.0 - factor.low / factor.likely;
+        const double above = factor.high / factor.likely - 1.0;
+        below_squared_ += below * below;
+        above_squared_ += above * above;
+    }
+}
+
+Range ProductOfIndependent::range() const
+{
+    if (corners_.likely == 0.0) {
+        return corners_; // relative terms mean nothing here
+    }
+    return {std::max(corners_.low, corners_.likely * (1.0 - std::sqrt(below_squared_))), corners_.likely,
+            std::min(corners_.high, corners_.likely * (1.0 + std::sqrt(above_squared_)))};
+}
+
 Range sum_of_independent(const std::vector<Range>& terms)
 {
-    double likely = 0.0;
-    double below_squared = 0.0;
-    double above_squared = 0.0;
+    SumOfIndependent sum;
     for (const Range& term : terms) {
-        likely += term.likely;
-        below_squared += (term.likely - term.low) * (term.likely - term.low);
-        above_squared += (term.high - term.likely) * (term.high - term.likely);
+        sum.take(term);
     }
-    return {likely - std::sqrt(below_squared), likely, likely + std::sqrt(above_squared)};
+    return sum.range();
 }
 
 Range product_of_independent(const std::vector<Range>& factors)
 {
-    Range corners = exactly(1.0);
-    double below_squared = 0.0;
-    double above_squared = 0.0;
+    ProductOfIndependent product;
     for (const Range& factor : factors) {
-        assert(factor.low >= 0.0);
-        corners.low *= factor.low;
-        corners.likely *= factor.likely;
-        corners.high *= factor.high;
-        if (factor.likely > 0.0) {
-            const double below = 1.0 - factor.low / factor.likely;
-            const double above = factor.high / factor.likely - 1.0;
-            below_squared += below * below;
-            above_squared += above * above;
-        }
+        product.take(factor);
     }
-    if (corners.likely == 0.0) {
-        return corners; // relative terms mean nothing here
-    }
-    return {std::max(corners.low, corners.likely * (1.0 - std::sqrt(below_squared))), corners.likely,
-            std::min(corners.high, corners.likely * (1.0 + std::sqrt(above_squared)))};
+    return product.range();
 }
 
 Range scaled(const Range& range, double factor)

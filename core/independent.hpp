@@ -13,6 +13,29 @@
 
 namespace loam {
 
+// One term or factor after the other, for loops that run often.
+class SumOfIndependent {
+public:
+    void take(const Range& term);
+    Range range() const;
+
+private:
+    double likely_ = 0.0;
+    double below_squared_ = 0.0;
+    double above_squared_ = 0.0;
+};
+
+class ProductOfIndependent {
+public:
+    void take(const Range& factor);
+    Range range() const;
+
+private:
+    Range corners_ = exactly(1.0);
+    double below_squared_ = 0.0;
+    double above_squared_ = 0.0;
+};
+
 Range sum_of_independent(const std::vector<Range>& terms);
 Range product_of_independent(const std::vector<Range>& factors);
 

@@ -1,5 +1,5 @@
-// The UV index that reaches a point, from the lamp's own distance table. It never comes from watts, and never from
-// outside that table.
+// The UV index that reaches a point, from the lamp's own readings. It never comes from watts, and never from outside
+// what those readings reach.
 #pragma once
 
 #include <optional>
@@ -41,8 +41,10 @@ struct UvLamp {
     std::optional<double> reference_open_fraction; // of the mesh in the way when the table was taken; absent: none
     bool above_top = false;                        // shines through the top of the box
     Range burnt_h = exactly(0.0);                  // hours since the table held
+    double read_at_h = 0.0;                        // hours it had burnt when the table was taken
     std::optional<Range> decay_per_1000_h;         // share of UV lost; absent: not known
     Range reading_factor = {0.9, 1.0, 1.1};        // truth over table: 10 % for hand-held meters, from memory
+    Range light_behind_m = exactly(0.0);           // where its light seems to come from, behind the face
     friend bool operator==(const UvLamp&, const UvLamp&) = default;
 };
 
@@ -57,22 +59,8 @@ struct Top {
     friend bool operator==(const Top&, const Top&) = default;
 };
 
-// What: UV index straight below a lamp at a distance (m), bare of mesh and ageing as the table is.
-// Method: piecewise power law: linear in log UVI over log distance between neighbouring points.
-// Range: two or more points with distances and indices > 0 and distinct distances (any order; readings of zero are
-//   left out), and a distance between the first and the last; one single point holds at its own distance only (to 1
-//   mm). Otherwise nullopt.
-// Source: our own interpolation; a point source has exponent 2, a long tube 1 (Keitz 1971, Light Calculations and
-//   Measurements, from memory).
-std::optional<double> uvi_below(const std::vector<UvPoint>& table, double distance_m);
-
-// What: an upper bound of the same that also holds beyond the far end: the reading there, since light falls.
-// Range: nullopt nearer than the table reaches, or where it holds no reading.
-std::optional<double> uvi_below_at_most(const std::vector<UvPoint>& table, double distance_m);
-
-// What: distance (m) straight below at which the table reads this index: nearer than that it is more.
-// Range: the table must fall with distance and span the index; otherwise nullopt.
-std::optional<double> distance_of_uvi(const std::vector<UvPoint>& table, double uvi);
+// Open fraction of a mesh of unknown weave: 30 to 50 % lost. Common practice, no source.
+inline constexpr Range unknown_mesh = {0.5, 0.6, 0.7};
 
 // What: share of UV-B that the top lets through relative to what lay in the way when the table was taken.
 // Method: open fraction over the reference's; where the mesh is not known a loss of 30 to 50 %; a pane passes nothing.
@@ -82,19 +70,26 @@ std::optional<double> distance_of_uvi(const std::vector<UvPoint>& table, double 
 //   Zoo Biology 26:417-423, measured meshes; its figures were not at hand.
 Range top_transmission(const Top& top, std::optional<double> reference_open_fraction);
 
+// What: share that a mesh of square weave passes at a slant, relative to straight on; `cosine` of the angle.
+// Method: (1 - r / cos) / (1 - r), r = 1 - sqrt(open fraction): wires of a plane weave, tilted about one set of them.
+// Range: open fraction in (0, 1], cosine in (0, 1]; 0 where the wires hide all.
+// Source: geometry (derived). Wires shine back some, which is not in it.
+double mesh_at_slant(double open_fraction, double cosine);
+
 // What: share of its UV that a lamp still has after its hours.
-// Method: (1 - decay)^(hours / 1000), the ends paired for the widest range. Range: decay in [0, 1), hours >= 0.
+// Method: (1 - decay)^(hours / 1000), the ends paired for the widest range.
+// Range: decay in [0, 1). Hours below zero tell what it had that long before its readings were taken, by the same law.
 // Source: no published decay curve was found; the form is ours, the figures are the caller's.
 Range ageing(const Range& burnt_h, const Range& decay_per_1000_h);
 
 // What: UV index at a point from one lamp, as a meter that faces the lamp reads it.
-// Method: point lamp: table at the slant distance times the beam's falloff cos^n(angle), n = -ln 2 / ln cos(beam/2).
-//   Tube: table at the distance from its axis, times the shape of a diffuse line source relative to its middle, times
-//   the beam's falloff across the tube. Then top and ageing; spreads combine as independent. What a cover hides of
-//   the lamp from the point does not shine.
-// Range: points below the face, distance within the table, beam between 0 and 180 degrees. Where the beam is not
-//   known: within 10 degrees of the axis (common practice, no source). Where decay is not known: only a lamp with no
-//   hours burnt. Otherwise nullopt.
+// Method: point lamp: its readings at the slant distance times the beam's falloff cos^n(angle), n = -ln 2 / ln
+//   cos(beam/2). Tube: its readings at the distance from its axis, times the shape of a diffuse line source relative
+//   to its middle, times the beam's falloff across the tube. Then top, by the same angle, and ageing; spreads combine
+//   as independent. What a cover hides of the lamp from the point does not shine.
+// Range: points below the face, distance within the readings' reach, beam between 0 and 180 degrees. Where the beam is
+//   not known: within 10 degrees of the axis (common practice, no source). Where decay is not known: only a lamp with
+//   no hours burnt. Otherwise nullopt.
 // Source: Keitz 1971 (from memory) for the line source, derivation repeated; cosine-power beam (derived).
 std::optional<Range> uvi_from(const UvLamp& lamp, const Top& top, const Point& point);
 

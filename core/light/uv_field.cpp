@@ -1,13 +1,16 @@
 #include "core/light/uv_field.hpp"
 
 #include <algorithm>
+#include <cassert>
 #include <cmath>
+#include <limits>
 
 namespace loam::light {
 
 namespace {
 
 constexpr double cell_m = 0.025;
+constexpr double most_cells = 1600.0;
 
 bool holds(const Patch& patch, double x_m, double y_m)
 {
@@ -30,19 +33,6 @@ Nearest nearest_on(const Standing& place, const UvLamp& lamp, double back_height
     nearest.back = {x_m, y_m, z_m};
     nearest.distance_m = std::hypot(past_tube_m, y_m - lamp.at.y_m, lamp.at.z_m - z_m);
     return nearest;
-}
-
-// Whether a spot stays below the limit: surely, surely not, or neither.
-enum class Dark { surely, unsure, surely_not };
-
-Dark dark_at(const std::vector<UvLamp>& lamps, const Top& top, const Point& point, double limit_uvi)
-{
-    const std::optional<double> most = uvi_at_most(lamps, top, point);
-    if (most && *most < limit_uvi) {
-        return Dark::surely;
-    }
-    const std::optional<Range> uvi = uvi_at(lamps, top, point);
-    return uvi && uvi->low >= limit_uvi ? Dark::surely_not : Dark::unsure;
 }
 
 } // namespace
@@ -68,26 +58,61 @@ std::vector<Nearest> nearest_to_lamps(const std::vector<UvLamp>& lamps, const To
     return result;
 }
 
-FloorShare dark_share(const std::vector<UvLamp>& lamps, const Top& top, const Patch& floor, double back_m,
-                      const std::vector<Patch>& roofs, double limit_uvi)
+UvGrid uv_grid(double length_m, double width_m)
 {
-    const int columns = std::max(1, static_cast<int>(std::ceil(floor.length_m / cell_m)));
-    const int rows = std::max(1, static_cast<int>(std::ceil(floor.width_m / cell_m)));
-    int surely = 0;
-    int at_most = 0;
-    for (int column = 0; column < columns; ++column) {
-        for (int row = 0; row < rows; ++row) {
-            const double x_m = floor.x_m + (column + 0.5) * floor.length_m / columns;
-            const double y_m = floor.y_m + (row + 0.5) * floor.width_m / rows;
-            const bool roofed =
-                std::any_of(roofs.begin(), roofs.end(), [&](const Patch& roof) { return holds(roof, x_m, y_m); });
-            const Dark dark = roofed ? Dark::surely : dark_at(lamps, top, {x_m, y_m, back_m}, limit_uvi);
-            surely += dark == Dark::surely ? 1 : 0;
-            at_most += dark != Dark::surely_not ? 1 : 0;
+    assert(length_m > 0.0 && width_m > 0.0);
+    const double side_m = std::max(cell_m, std::sqrt(length_m * width_m / most_cells));
+    const auto cells = [side_m](double m) {
+        return std::max<std::size_t>(1, static_cast<std::size_t>(std::ceil(m / side_m - 1e-9)));
+    };
+    UvGrid grid{cells(length_m), cells(width_m), 0.0, 0.0};
+    grid.dx_m = length_m / static_cast<double>(grid.nx);
+    grid.dy_m = width_m / static_cast<double>(grid.ny);
+    return grid;
+}
+
+UvMap uv_map(const std::vector<PreparedLamp>& lamps, const UvGrid& grid, std::vector<double> back_m)
+{
+    assert(back_m.size() == grid.cells());
+    UvMap map{grid, std::move(back_m), {}, {}};
+    map.uvi.reserve(grid.cells());
+    map.at_most.reserve(grid.cells());
+    for (std::size_t cell = 0; cell < grid.cells(); ++cell) {
+        const Point back = {grid.x_m(cell), grid.y_m(cell), map.back_m[cell]};
+        const std::optional<Range> uvi = uvi_at(lamps, back);
+        map.uvi.push_back(uvi);
+        map.at_most.push_back(uvi ? uvi->high
+                                  : uvi_at_most(lamps, back).value_or(std::numeric_limits<double>::infinity()));
+    }
+    return map;
+}
+
+FloorShare dark_share(const UvMap& map, const std::vector<Patch>& roofs, double limit_uvi)
+{
+    std::size_t surely = 0;
+    std::size_t at_most = 0;
+    for (std::size_t cell = 0; cell < map.grid.cells(); ++cell) {
+        const bool roofed = std::any_of(roofs.begin(), roofs.end(), [&](const Patch& roof) {
+            return holds(roof, map.grid.x_m(cell), map.grid.y_m(cell));
+        });
+        const bool dark = roofed || map.at_most[cell] < limit_uvi;
+        const bool lit = !dark && map.uvi[cell] && map.uvi[cell]->low >= limit_uvi;
+        surely += dark ? 1 : 0;
+        at_most += lit ? 0 : 1;
+    }
+    const auto cells = static_cast<double>(map.grid.cells());
+    return {static_cast<double>(surely) / cells, static_cast<double>(at_most) / cells};
+}
+
+std::optional<std::size_t> strongest_cell(const UvMap& map)
+{
+    std::optional<std::size_t> strongest;
+    for (std::size_t cell = 0; cell < map.grid.cells(); ++cell) {
+        if (map.uvi[cell] && (!strongest || map.uvi[cell]->likely > map.uvi[*strongest]->likely)) {
+            strongest = cell;
         }
     }
-    const double cells = static_cast<double>(columns) * rows;
-    return {surely / cells, at_most / cells};
+    return strongest;
 }
 
 } // namespace loam::light

@@ -1,7 +1,8 @@
 #include "core/light/visible.hpp"
 
 #include <algorithm>
-#include <cmath>
+
+#include "core/light/uv_readings.hpp"
 
 namespace loam::light {
 
@@ -37,12 +38,6 @@ std::vector<Stretch> without(const std::vector<Stretch>& seen, const Stretch& hi
     return left;
 }
 
-// Integral of du / (p^2 + u^2)^2 from 0 to u.
-double received(double u_m, double p_m)
-{
-    return u_m / (2.0 * p_m * p_m * (p_m * p_m + u_m * u_m)) + std::atan(u_m / p_m) / (2.0 * p_m * p_m * p_m);
-}
-
 } // namespace
 
 std::vector<Stretch> seen_of(const UvLamp& lamp, const Top& top, const Point& point)
@@ -61,13 +56,14 @@ std::vector<Stretch> seen_of(const UvLamp& lamp, const Top& top, const Point& po
     return seen;
 }
 
-double line_share(double tube_m, const std::vector<Stretch>& seen, double along_m, double axis_distance_m)
+double line_share(double tube_m, std::span<const Stretch> seen, double along_m, double axis_distance_m)
 {
     double sum = 0.0;
     for (const Stretch& stretch : seen) {
-        sum += received(stretch.to_m - along_m, axis_distance_m) - received(stretch.from_m - along_m, axis_distance_m);
+        sum += line_integral(stretch.to_m - along_m, axis_distance_m) -
+               line_integral(stretch.from_m - along_m, axis_distance_m);
     }
-    return sum / (2.0 * received(tube_m / 2.0, axis_distance_m));
+    return sum / (2.0 * line_integral(tube_m / 2.0, axis_distance_m));
 }
 
 } // namespace loam::light

@@ -1,6 +1,7 @@
 // How much of a lamp a point can see past the covers on the top.
 #pragma once
 
+#include <span>
 #include <vector>
 
 #include "core/light/uv.hpp"
@@ -22,6 +23,6 @@ std::vector<Stretch> seen_of(const UvLamp& lamp, const Top& top, const Point& po
 //   tube seen from opposite its middle at the same distance.
 // Method: E ~ integral of ds / r^4 in closed form. `along_m` is the point's place along the tube, from its middle.
 // Source: Keitz 1971, Light Calculations and Measurements (from memory), derivation repeated.
-double line_share(double tube_m, const std::vector<Stretch>& seen, double along_m, double axis_distance_m);
+double line_share(double tube_m, std::span<const Stretch> seen, double along_m, double axis_distance_m);
 
 } // namespace loam::light

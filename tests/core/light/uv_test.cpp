@@ -3,7 +3,7 @@
 #include <cmath>
 #include <numbers>
 
-#include "core/light/uv.hpp"
+#include "core/light/prepared_lamp.hpp"
 
 using namespace loam;
 using namespace loam::light;
@@ -52,68 +52,6 @@ double by_adding_up(double tube_m, double along_m, double axis_m)
 
 } // namespace
 
-TEST_CASE("Between two points of its table a lamp follows their power law")
-{
-    const std::vector<UvPoint> table = {{0.4, 1.0}, {0.2, 4.0}}; // any order
-    CHECK(*uvi_below(table, 0.2) == Approx(4.0));
-    CHECK(*uvi_below(table, 0.3) == Approx(1.0 * (0.4 / 0.3) * (0.4 / 0.3)));
-    CHECK(*uvi_below(table, 0.4) == Approx(1.0));
-}
-
-TEST_CASE("A tube's table of four points carries its changing exponent")
-{
-    // E = Phi (2a + sin 2a) / (2 pi^2 D L), a = atan(L / 2D): Keitz 1971 (from memory), values derived.
-    const auto keitz = [](double d_m) {
-        const double a = std::atan(0.55 / (2.0 * d_m));
-        return 10.0 * (2.0 * a + std::sin(2.0 * a)) / (2.0 * std::numbers::pi * std::numbers::pi * d_m * 0.55);
-    };
-    CHECK(keitz(0.30) == Approx(7.615).margin(6e-4));
-    for (int cm = 25; cm <= 50; ++cm) {
-        const double d_m = cm / 100.0;
-        CHECK(*uvi_below(tube().table, d_m) == Approx(keitz(d_m)).epsilon(0.006));
-    }
-}
-
-TEST_CASE("Outside its table, and from a table that is none, a lamp's UV index is not known")
-{
-    const std::vector<UvPoint> table = {{0.2, 4.0}, {0.4, 1.0}};
-    CHECK_FALSE(uvi_below(table, 0.19));
-    CHECK_FALSE(uvi_below(table, 0.41));
-    CHECK_FALSE(uvi_below({}, 0.3));
-    CHECK_FALSE(uvi_below({{0.3, 2.0}, {0.3, 1.0}}, 0.3));
-    CHECK_FALSE(uvi_below({{0.2, 4.0}, {0.4, -1.0}}, 0.2));
-    CHECK_FALSE(uvi_below({{0.0, 4.0}, {0.4, 1.0}}, 0.3));
-}
-
-TEST_CASE("A single reading holds where it was taken and nowhere else")
-{
-    CHECK(*uvi_below({{0.3, 2.5}}, 0.3) == Approx(2.5));
-    CHECK_FALSE(uvi_below({{0.3, 2.5}}, 0.31));
-}
-
-TEST_CASE("A reading of zero shortens the table instead of spoiling it")
-{
-    const std::vector<UvPoint> table = {{0.2, 4.0}, {0.4, 1.0}, {0.8, 0.0}};
-    CHECK(*uvi_below(table, 0.3) == Approx(16.0 / 9.0));
-    CHECK_FALSE(uvi_below(table, 0.6)); // somewhere between 1 and what the meter can't show
-    CHECK(*uvi_below_at_most(table, 0.6) == Approx(1.0));
-    CHECK_FALSE(uvi_below_at_most({{0.8, 0.0}}, 0.9));
-    CHECK_FALSE(uvi_below_at_most(table, 0.1));
-}
-
-TEST_CASE("The distance of an index is where the table reads it")
-{
-    const std::vector<UvPoint> table = point_lamp().table;
-    for (const double uvi : {4.0, 2.0, 1.0, 0.7}) {
-        CHECK(*uvi_below(table, *distance_of_uvi(table, uvi)) == Approx(uvi));
-    }
-    CHECK(*distance_of_uvi(table, 4.0) < *distance_of_uvi(table, 2.0));
-    CHECK_FALSE(distance_of_uvi(table, 4.1));
-    CHECK_FALSE(distance_of_uvi(table, 0.6));
-    CHECK_FALSE(distance_of_uvi({{0.2, 1.0}, {0.4, 2.0}}, 1.5)); // a table that rises is doubtful
-    CHECK_FALSE(distance_of_uvi({{0.2, 4.0}, {0.3, 1.0}, {0.4, 2.0}}, 3.0));
-}
-
 TEST_CASE("At half its beam a point lamp gives half of what it gives straight on at the same distance")
 {
     const UvLamp lamp = point_lamp();
@@ -152,7 +90,8 @@ TEST_CASE("Along a tube the light has the shape of a diffuse line")
             CAPTURE(along_m, below_m);
             const double shape = by_adding_up(0.55, along_m, below_m) / by_adding_up(0.55, 0.0, below_m);
             const Point point = {lamp.at.x_m + along_m, lamp.at.y_m, lamp.at.z_m - below_m};
-            CHECK(likely(uvi_from(lamp, {}, point)) == Approx(*uvi_below(lamp.table, below_m) * shape).epsilon(1e-6));
+            CHECK(likely(uvi_from(lamp, {}, point)) ==
+                  Approx(Readings(lamp).below(below_m)->likely * shape).epsilon(1e-6));
         }
     }
 }

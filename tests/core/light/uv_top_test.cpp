@@ -1,6 +1,7 @@
 #include "tests/catch.hpp"
 
 #include <cmath>
+#include <numbers>
 
 #include "core/light/uv.hpp"
 
@@ -129,4 +130,22 @@ TEST_CASE("A used lamp of unknown decay has no known UV index, but no more than 
     CHECK(*uvi_at_most({lamp}, {}, below) == Approx(1.0));
     lamp.burnt_h = exactly(0.0);
     CHECK(uvi_from(lamp, {}, below));
+}
+
+TEST_CASE("At a slant a mesh passes less")
+{
+    // (1 - d/p) (1 - (d/p) / cos), tilted about one wire, d/p = 0.1986 (derived): 0.642, 0.618, 0.576, 0.483.
+    const double rows[][2] = {{0, 0.642}, {30, 0.618}, {45, 0.576}, {60, 0.483}};
+    const double open_fraction = std::pow(1.0 - 0.1986, 2.0);
+    for (const auto& row : rows) {
+        CAPTURE(row[0]);
+        const double cosine = std::cos(row[0] * std::numbers::pi / 180.0);
+        CHECK(open_fraction * mesh_at_slant(open_fraction, cosine) == Approx(row[1]).margin(6e-4));
+    }
+    CHECK(mesh_at_slant(0.64, 0.1) == 0.0); // the wires hide one another
+    CHECK(mesh_at_slant(1.0, 0.1) == 1.0);
+    const Point aside = {0.5 + 0.2, 0.3, 0.35}; // 45 degrees from the lamp
+    const Top open = {.kind = TopKind::open, .height_m = 0.5, .open_fraction = {}, .covers = {}};
+    CHECK(uvi_from(lamp_above(), mesh(exactly(open_fraction)), aside)->likely ==
+          Approx(uvi_from(lamp_above(), open, aside)->likely * 0.576).epsilon(1e-3));
 }
