@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/assess/calibration_result.hpp"
+#include "core/assess/uv_result.hpp"
 #include "core/catalog/prices.hpp"
 #include "core/catalog/rule.hpp"
 #include "core/climate/course.hpp"
@@ -116,16 +117,6 @@ struct HumidityCase {
     std::optional<Range> misting_needed_l_per_day;
     Judgement judgement;
     friend bool operator==(const HumidityCase&, const HumidityCase&) = default;
-};
-
-struct UvResult {
-    bool needed = false;                 // some species here has a UV target
-    std::optional<Range> uvi_at_basking; // absent: not known
-    std::int64_t ferguson_zone = 0;
-    Target target_uvi;
-    Judgement judgement;
-    std::optional<double> replace_after_hours;
-    friend bool operator==(const UvResult&, const UvResult&) = default;
 };
 
 struct DevicePower {
@@ -333,6 +324,7 @@ struct Replacement {
     std::string where; // device or layer id
     std::chrono::year_month_day due;
     MoneyRange price;
+    bool uv_fades = false; // its UV falls below what its animals need before it is worn out
     friend bool operator==(const Replacement&, const Replacement&) = default;
 };
 

@@ -39,6 +39,7 @@ inline constexpr auto assumption_ids = std::to_array<AssumptionId>({
     {"device.air_gap_m", "m"},
     {"device.age_hours", "h"},
     {"device.power_tolerance", "1"}, // factor on a stated power
+    {"uv.light_behind_face_m", "m"}, // where a lamp's light seems to come from, for a single reading
     {"circuit.other_load_w", "W"},
     // Moisture and water
     {"moisture.misting_l_per_day", "l/d"},

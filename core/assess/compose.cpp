@@ -11,7 +11,30 @@ namespace loam::assess {
 
 namespace {
 
-EnclosureResult result_of(const Part& part, const Supplies& supplies)
+// The day on which the UV falls below the target, by how long its lamps burn a day.
+void date_uv(const Context& context, const PowerResult& power, UvResult& uv)
+{
+    double most_uvi = -1.0;
+    double hours_per_day = 0.0;
+    for (const UvLampResult& lamp : uv.lamps) {
+        for (const DevicePower& device : power.devices) {
+            if (device.id == lamp.id && lamp.uvi_at_basking && lamp.uvi_at_basking->likely > most_uvi) {
+                most_uvi = lamp.uvi_at_basking->likely;
+                hours_per_day = device.hours_per_day;
+            }
+        }
+    }
+    const auto day_after = [&](const std::optional<double>& hours) -> std::optional<std::chrono::year_month_day> {
+        if (!hours || !(hours_per_day > 0.0)) {
+            return std::nullopt;
+        }
+        return std::chrono::sys_days(context.today) + std::chrono::days(static_cast<int>(*hours / hours_per_day));
+    };
+    uv.falls_out_on = day_after(uv.left.likely_h);
+    uv.falls_out_earliest = day_after(uv.left.earliest_h);
+}
+
+EnclosureResult result_of(const Context& context, const Part& part, const Supplies& supplies)
 {
     EnclosureResult result;
     result.id = part.housed.enclosure.id;
@@ -27,6 +50,7 @@ EnclosureResult result_of(const Part& part, const Supplies& supplies)
     result.light_with_the_sky = supplies.year.with_the_sky;
     result.hemisphere_known = supplies.year.hemisphere_known;
     result.cool_seasons = supplies.year.cool_seasons;
+    date_uv(context, result.power, result.uv);
     if (part.climate != nullptr) {
         result.heat = part.climate->heat;
         result.humidity = part.climate->humidity;
@@ -87,7 +111,7 @@ void add_money(const Context& context, const std::vector<Part>& parts, const std
                       buying::Aim::cheapest, level_of(context.plan));
     std::vector<RunningInputs> running;
     for (std::size_t i = 0; i < parts.size(); ++i) {
-        running.push_back({parts[i].housed, &supplies[i].power, &supplies[i].water});
+        running.push_back({parts[i].housed, &supplies[i].power, &supplies[i].water, &parts[i].instant->uv.result});
     }
     CostStage costs = assess_costs(context, needs, order, running);
     assessment.shopping = shopping_lines(order, context.catalog.prices);
@@ -170,7 +194,7 @@ Assessment compose(const Context& context, const std::vector<Part>& parts)
     for (const Part& part : parts) {
         supplies.push_back(supplies_of(context, part));
         append_notes(notes, part, supplies.back());
-        assessment.enclosures.push_back(result_of(part, supplies.back()));
+        assessment.enclosures.push_back(result_of(context, part, supplies.back()));
         assessment.complete = assessment.complete && part.climate != nullptr;
         order.push_back(part.housed.enclosure.id);
     }

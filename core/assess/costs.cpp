@@ -82,6 +82,16 @@ MoneyRange startup_of(const Context& context, Notes& notes, const buying::Order&
     return cost::startup(totals, contingency ? contingency->likely : 0.0, currency).total;
 }
 
+// Whether it is a lamp that is replaced because its UV has faded, before it would be worn out.
+bool is_for_uv(const std::vector<cost::Renewal>& renewed, const std::vector<RunningInputs>& enclosures,
+               const cost::Due& due)
+{
+    const auto faded = uv_life_months(enclosures, due.where);
+    return std::any_of(renewed.begin(), renewed.end(), [&](const cost::Renewal& one) {
+        return faded && one.where == due.where && one.item == due.item && one.life_months.likely == faded->likely;
+    });
+}
+
 } // namespace
 
 CostStage assess_costs(const Context& context, const std::vector<buying::Need>& needs, const buying::Order& order,
@@ -107,7 +117,8 @@ CostStage assess_costs(const Context& context, const std::vector<buying::Need>& 
         const std::chrono::year_month_day next_year{context.today.year() + std::chrono::years{1}, context.today.month(),
                                                     context.today.day()};
         for (const cost::Due& due : cost::due_dates(renewed, context.today, next_year)) {
-            costs.replacements.push_back({due.item, due.name, due.where, due.due, due.price});
+            costs.replacements.push_back(
+                {due.item, due.name, due.where, due.due, due.price, is_for_uv(renewed, enclosures, due)});
         }
     } else {
         report(stage.notes, "money.too-large", {Verdict::not_known, Direction::none}, {"/budget", ""},

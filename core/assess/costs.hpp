@@ -15,6 +15,7 @@ struct RunningInputs {
     Housed housed;
     const PowerStage* power = nullptr;
     const WaterStage* water = nullptr;
+    const UvResult* uv = nullptr;
 };
 
 struct CostStage {
@@ -28,6 +29,10 @@ CostStage assess_costs(const Context& context, const std::vector<buying::Need>& 
 std::vector<cost::Consumption> consumptions(const Context& context, const std::vector<RunningInputs>& enclosures);
 std::vector<cost::Renewal> renewals(const Context& context, const std::vector<buying::Need>& needs,
                                     const std::vector<RunningInputs>& enclosures);
+
+// Months for which a new lamp in the place of this one keeps the UV of its animals in their zone, short, likely and
+// long. nullopt: it gives none, or never falls out of it, or a new one isn't in it, or it is not known.
+std::optional<Range> uv_life_months(const std::vector<RunningInputs>& enclosures, const std::string& device);
 
 // The item of the list that serves a kind of need and whose typical price by the unit is least; nullptr: none priced.
 struct UnitPrice {

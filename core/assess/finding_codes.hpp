@@ -131,7 +131,12 @@ inline constexpr auto finding_codes = std::to_array<CodeEntry>({
 
     // Light
     {"uv.level", "low likely high min? max? short_by? over_by? distance", "lamp species"},
-    {"uv.not-known", "distance?", "lamp? reason"}, // reason: no-table, too-near, too-far, mesh-unknown, age-unknown
+    {"uv.not-known", "distance?", "lamp? reason"}, // reason: no-table, too-near, too-far, age-unknown, off-beam
+    // On what it can climb, or beside the basking place. standing_on: a fitting's id, or bed.
+    {"uv.strong-elsewhere", "low likely high max over_by", "lamp species standing_on"},
+    {"uv.nearest-not-known", "distance", "lamp standing_on"}, // nearer than its readings reach
+    {"uv.read-after-age", "burnt_when_read burnt",
+     "lamp"}, // its readings are said to be of a later hour than it has burnt
     {"uv.no-lamp", "", "species"},
     {"uv.blocked", "", "lamp cover"}, // a pane or opaque cover between lamp and animal
     {"uv.not-needed", "likely?", "lamp"},

@@ -4,9 +4,10 @@
 #include <cmath>
 
 #include "core/assess/fittings.hpp"
-#include "core/assess/light_remedies.hpp"
-#include "core/assess/reach.hpp"
+#include "core/assess/light_findings.hpp"
+#include "core/assess/uv_heights.hpp"
 #include "core/light/ferguson.hpp"
+#include "core/light/safe_distance.hpp"
 
 namespace loam::assess {
 
@@ -14,93 +15,84 @@ namespace {
 
 constexpr Judgement unknown{Verdict::not_known, Direction::none};
 
-struct UvScene {
-    std::vector<KnownDevice> devices; // those that give UV
-    std::vector<light::UvLamp> lamps;
-    light::Top top;
-    std::vector<light::Standing> places;
-    light::Point basking; // the animal's back under the basking lamp
-    double back_m = 0.0;
-};
-
-// Under the hottest lamp; where nothing heats from above, under the UV lamp itself. On whatever stands there.
-light::Point basking_point(const std::vector<KnownDevice>& all, const UvScene& scene)
+UvPlace place_at(const plan::Enclosure& enclosure, const UvScene& scene, const light::Point& back)
 {
-    const KnownDevice* under = &scene.devices.front();
-    double most_w = 0.0;
-    for (const KnownDevice& known : all) {
-        const double power_w = known.power_w ? known.power_w->likely : 0.0;
-        if (is_overhead_heat(known.device.kind) && known.timed && power_w > most_w) {
-            under = &known;
-            most_w = power_w;
-        }
-    }
-    light::Point point{under->device.x_m, under->device.y_m, 0.0};
-    for (const light::Standing& place : scene.places) {
-        const bool covers = point.x_m >= place.area.x_m && point.x_m <= place.area.x_m + place.area.length_m &&
-                            point.y_m >= place.area.y_m && point.y_m <= place.area.y_m + place.area.width_m;
-        point.z_m = covers ? std::max(point.z_m, place.height_m) : point.z_m;
-    }
-    point.z_m += scene.back_m;
-    return point;
+    return {back, stood_on(enclosure, scene, back.x_m, back.y_m).standing, light::uvi_at(scene.lamps, scene.top, back)};
 }
 
-std::optional<UvScene> scene_of(const Context& context, const Housed& housed, Notes& notes)
+void find_basking(const plan::Enclosure& enclosure, const UvScene& scene, UvResult& result)
 {
-    UvScene scene;
-    const auto all = equipment_of(context, housed, notes);
-    for (const KnownDevice& known : all) {
-        if (known.traits != nullptr && known.traits->emits_uv) {
-            scene.devices.push_back(known);
-            scene.lamps.push_back(as_lamp(context, housed, notes, known));
-        }
+    const auto strongest = strongest_of(light::prepared(scene.lamps, scene.top), scene.basking);
+    result.basking = place_at(enclosure, scene, scene.basking[strongest ? strongest->place : 0]);
+    if (!strongest) {
+        result.basking.uvi.reset(); // somewhere on it may be more
     }
-    if (scene.lamps.empty()) {
-        return std::nullopt;
-    }
-    scene.top = as_top(context, housed, notes);
-    scene.places = standing_places(context, housed, notes);
-    const auto bodies = largest_bodies(context, housed, notes);
-    scene.back_m = bodies ? bodies->highest_back_m : 0.0;
-    scene.basking = basking_point(all, scene);
-    return scene;
+    result.uvi_at_basking = result.basking.uvi;
 }
 
-// Why a lamp's part is not known, as label `reason`.
-std::string reason_of(const light::UvLamp& lamp, double distance_m)
+std::vector<UvLampResult> lamps_of(const UvScene& scene, const UvResult& result)
 {
-    if (lamp.table.empty()) {
-        return "no-table";
-    }
-    const auto [nearest, farthest] =
-        std::minmax_element(lamp.table.begin(), lamp.table.end(),
-                            [](const auto& left, const auto& right) { return left.distance_m < right.distance_m; });
-    if (distance_m < nearest->distance_m) {
-        return "too-near";
-    }
-    if (distance_m > farthest->distance_m) {
-        return "too-far";
-    }
-    return lamp.decay_per_1000_h ? "off-beam" : "age-unknown";
-}
-
-void report_unknown(const Housed& housed, const UvScene& scene, Notes& notes)
-{
+    std::vector<UvLampResult> lamps;
+    const auto nearest = light::nearest_to_lamps(scene.lamps, scene.top, scene.places, scene.back_m);
     for (std::size_t i = 0; i < scene.lamps.size(); ++i) {
         const light::UvLamp& lamp = scene.lamps[i];
-        if (light::uvi_from(lamp, scene.top, scene.basking)) {
-            continue;
+        const light::PreparedLamp ready(lamp, scene.top);
+        const catalog::DeviceTraits& traits = *scene.devices[i].traits; // it gives UV, so the catalog knows it
+        UvLampResult one{.id = lamp.id,
+                         .uvi_at_basking = ready.uvi(result.basking.back),
+                         .nearest = {nearest[i].back, nearest[i].standing, nearest[i].uvi},
+                         .nearest_m = nearest[i].distance_m,
+                         .safe_distance_m = light::safe_distance_m(ready, greatest_uvi()),
+                         .reach = ready.readings().reach(),
+                         .life_left_h = std::nullopt};
+        if (traits.life_hours && scene.devices[i].device.age_hours) {
+            const Range life = traits.life_hours->range();
+            const double burnt_h = *scene.devices[i].device.age_hours;
+            one.life_left_h = Range{std::max(0.0, life.low - burnt_h), std::max(0.0, life.likely - burnt_h),
+                                    std::max(0.0, life.high - burnt_h)};
         }
-        const double distance_m = slant_m(lamp, scene.basking);
-        Finding& finding =
-            report(notes, "uv.not-known", unknown, housed.at(lamp.id),
-                   because("rule.uv-measured-only", {{"distance", distance_m, "m"}},
-                           {{"lamp", lamp.id}, {"reason", reason_of(lamp, distance_m)}},
-                           {"Common practice, no source: a lamp's watts say nothing of its UV", Confidence::practice}));
-        if (lamp.table.empty()) {
-            finding.remedy = state(pointer_to(housed, scene.devices[i], "uvi_table"));
-        } else {
-            finding.remedy = remedy("remedy.measure-uv", {{"distance", distance_m, "m"}}, {{"device", lamp.id}});
+        lamps.push_back(std::move(one));
+    }
+    return lamps;
+}
+
+// Of the map, or where a back comes nearest to a lamp, which no cell's centre need meet.
+std::optional<UvPlace> strongest_place(const plan::Enclosure& enclosure, const UvScene& scene, const UvResult& result)
+{
+    std::optional<UvPlace> best;
+    if (const auto cell = light::strongest_cell(result.map)) {
+        const light::UvGrid& grid = result.map.grid;
+        best = place_at(enclosure, scene, {grid.x_m(*cell), grid.y_m(*cell), result.map.back_m[*cell]});
+    }
+    for (const UvLampResult& lamp : result.lamps) {
+        if (lamp.nearest.uvi && (!best || lamp.nearest.uvi->likely > best->uvi->likely)) {
+            best = lamp.nearest;
+        }
+    }
+    return best;
+}
+
+std::vector<light::Patch> roofs_of(const plan::Enclosure& enclosure)
+{
+    std::vector<light::Patch> roofs;
+    for (const plan::Fitting& fitting : enclosure.fittings) {
+        if (is_hide(fitting.kind)) {
+            roofs.push_back({fitting.x_m, fitting.y_m, fitting.length_m, fitting.width_m});
+        }
+    }
+    return roofs;
+}
+
+void look_around(const Housed& housed, const UvScene& scene, UvResult& result)
+{
+    find_basking(housed.enclosure, scene, result);
+    result.map = uv_map_of(housed.enclosure, scene);
+    result.dark = light::dark_share(result.map, roofs_of(housed.enclosure), dark_uvi);
+    result.lamps = lamps_of(scene, result);
+    result.strongest = strongest_place(housed.enclosure, scene, result);
+    for (const KnownDevice& known : scene.devices) {
+        if (known.traits->life_hours) {
+            result.replace_after_hours = known.traits->life_hours->likely;
         }
     }
 }
@@ -115,102 +107,34 @@ Target uv_target(const light::FergusonZone& zone)
     return target;
 }
 
-Judgement judge_species(const Housed& housed, const UvScene* scene, const catalog::Species& species, UvStage& stage)
+// The species that is worst off decides; of equals the first.
+void take_species(const catalog::Species& species, UvResult& result)
 {
     const auto zone = light::ferguson_zone(static_cast<int>(species.uv->ferguson_zone));
-    if (!zone) {
-        return unknown;
-    }
-    const Target target = uv_target(*zone);
-    stage.result.ferguson_zone = zone->number;
-    stage.result.target_uvi = target;
-    if (!stage.result.uvi_at_basking) {
-        return unknown;
-    }
-    const Range uvi = *stage.result.uvi_at_basking;
-    const Judgement judgement = judge(uvi, target);
-    if (scene == nullptr) {
-        if (judgement.verdict == Verdict::falls_short) {
-            report(stage.notes, "uv.no-lamp", judgement, housed.at(),
-                   because("rule.uv-zone", {}, {{"species", species.id}}, species.uv->source))
-                .remedy = remedy("remedy.add-uv-lamp", {{"zone", static_cast<double>(zone->number), "1"}});
-        }
-        return judgement;
-    }
-    if (judgement.verdict == Verdict::fits) {
-        return judgement;
-    }
-    const light::UvLamp& lamp = scene->lamps.front();
-    std::vector<Input> inputs = inputs_of(uvi, target, judgement, "1");
-    inputs.push_back({"distance", slant_m(lamp, scene->basking), "m"});
-    Finding& finding =
-        report(stage.notes, "uv.level", judgement, housed.at(lamp.id),
-               because("rule.uv-zone", inputs, {{"lamp", lamp.id}, {"species", species.id}}, target.source));
-    finding.remedy = uv_level_remedy({scene->lamps, scene->top, scene->basking}, uvi, target, judgement);
-    return judgement;
-}
-
-// The greatest index that the zones' authors met anywhere (zone 4) is the limit for every animal, at the nearest it
-// can come to the lamp.
-void judge_nearest(const Housed& housed, const UvScene& scene, const catalog::Species& species, Notes& notes)
-{
-    const auto strongest = light::ferguson_zone(4);
-    if (!strongest || !strongest->maximum_uvi.max) {
+    const Target target = zone ? uv_target(*zone) : Target{};
+    const Judgement judgement = zone && result.uvi_at_basking ? judge(*result.uvi_at_basking, target) : unknown;
+    if (result.needed && gravity(judgement.verdict) <= gravity(result.judgement.verdict)) {
         return;
     }
-    const double limit = *strongest->maximum_uvi.max;
-    for (const light::Nearest& nearest : light::nearest_to_lamps(scene.lamps, scene.top, scene.places, scene.back_m)) {
-        if (nearest.uvi && nearest.uvi->high > limit) {
-            std::vector<Input> inputs = inputs_over(*nearest.uvi, limit, "1");
-            inputs.push_back({"distance", nearest.distance_m, "m"});
-            Finding& finding =
-                report(notes, "danger.uv-too-strong", {Verdict::danger, Direction::above}, housed.at(nearest.lamp),
-                       because("rule.uv-zone", inputs, {{"lamp", nearest.lamp}, {"species", species.id}},
-                               strongest->maximum_uvi.source));
-            finding.remedy = raised_above(scene.lamps, nearest, limit);
-        }
-    }
+    result.needed = true;
+    result.ferguson_zone = zone ? zone->number : 0;
+    result.target_uvi = target;
+    result.species = species.id;
+    result.sheet = species.uv->source;
+    result.judgement = judgement;
 }
 
-void judge_shade(const Housed& housed, const UvScene& scene, Notes& notes)
+void look_ahead(const Housed& housed, const UvScene& scene, UvResult& result)
 {
-    constexpr double dark_uvi = 0.1; // a tenth of the least index that a meter tells apart from none, by practice
-    std::vector<light::Patch> roofs;
-    for (const plan::Fitting& fitting : housed.enclosure.fittings) {
-        if (is_hide(fitting.kind)) {
-            roofs.push_back({fitting.x_m, fitting.y_m, fitting.length_m, fitting.width_m});
-        }
+    if (!result.needed) {
+        return;
     }
-    const plan::Shell& shell = housed.enclosure.shell;
-    const double back_m = scene.places.front().height_m + scene.back_m;
-    const light::FloorShare dark =
-        light::dark_share(scene.lamps, scene.top, {0.0, 0.0, shell.length_m, shell.width_m}, back_m, roofs, dark_uvi);
-    if (dark.at_most <= 0.0) {
-        report(notes, "uv.no-shade", {Verdict::falls_short, Direction::above}, housed.at(),
-               because("rule.uv-zone", {{"likely", dark.at_most, "1"}}, {{"lamp", scene.lamps.front().id}}))
-            .remedy = remedy("remedy.add-hides", {{"count", 1.0, "1"}});
-    }
-}
-
-void judge_lamps(const Housed& housed, const UvScene& scene, UvStage& stage)
-{
-    for (const KnownDevice& known : scene.devices) {
-        if (known.above_top && scene.top.kind == light::TopKind::pane) {
-            report(stage.notes, "uv.blocked", {Verdict::falls_short, Direction::below}, housed.at(known.device.id),
-                   because("rule.uv-through-pane", {}, {{"lamp", known.device.id}, {"cover", "top"}},
-                           {"Ropp 1993, by a lighting database: soda-lime glass passes only above about 330 nm",
-                            Confidence::secondary}))
-                .remedy = remedy("remedy.lamp-under-pane", {}, {{"device", known.device.id}});
-        }
-        if (known.device.kind == plan::DeviceKind::uv_compact) {
-            report(stage.notes, "uv.compact-caution", {Verdict::fits, Direction::none}, housed.at(known.device.id),
-                   because("rule.uv-measured-only", {}, {{"lamp", known.device.id}},
-                           {"UV Guide UK special report 2007: eye inflammation under compact lamps",
-                            Confidence::confirmed}));
-        }
-        if (known.traits->life_hours) {
-            stage.result.replace_after_hours = known.traits->life_hours->likely;
-        }
+    const light::Point& place = result.basking.back;
+    result.heights = heights_for(scene, housed.enclosure.shell, main_lamp(scene, place), result.target_uvi);
+    const double least = result.target_uvi.min.value_or(0.0);
+    if (least > 0.0) {
+        result.left = hours_above(scene, place, least, false);
+        result.from_new = hours_above(scene, place, least, true);
     }
 }
 
@@ -219,37 +143,22 @@ void judge_lamps(const Housed& housed, const UvScene& scene, UvStage& stage)
 UvStage assess_uv(const Context& context, const Housed& housed)
 {
     UvStage stage;
-    const auto scene = scene_of(context, housed, stage.notes);
+    const auto scene = uv_scene(context, housed, stage.notes);
     if (scene) {
-        stage.result.uvi_at_basking = light::uvi_at(scene->lamps, scene->top, scene->basking);
-        judge_lamps(housed, *scene, stage);
-        judge_shade(housed, *scene, stage.notes);
+        look_around(housed, *scene, stage.result);
     } else {
         stage.result.uvi_at_basking = exactly(0.0); // no lamp gives any
     }
-    bool first = true;
     for (const catalog::Species* species : species_in(housed.enclosure, context.catalog)) {
-        if (!species->uv) {
-            continue;
-        }
-        if (first && scene && !stage.result.uvi_at_basking) {
-            report_unknown(housed, *scene, stage.notes);
-        }
-        const Judgement judgement = judge_species(housed, scene ? &*scene : nullptr, *species, stage);
-        stage.result.judgement = first ? judgement : worse(stage.result.judgement, judgement);
-        stage.result.needed = true;
-        first = false;
-        if (scene) {
-            judge_nearest(housed, *scene, *species, stage.notes);
+        if (species->uv) {
+            take_species(*species, stage.result);
         }
     }
-    if (scene && !stage.result.needed) {
-        std::vector<Input> inputs;
-        if (stage.result.uvi_at_basking) {
-            inputs.push_back({"likely", stage.result.uvi_at_basking->likely, "1"});
-        }
-        report(stage.notes, "uv.not-needed", {Verdict::fits, Direction::none}, housed.at(scene->lamps.front().id),
-               because("rule.uv-zone", inputs, {{"lamp", scene->lamps.front().id}}));
+    if (scene) {
+        look_ahead(housed, *scene, stage.result);
+        report_uv(context, housed, *scene, stage);
+    } else {
+        report_no_lamp(housed, stage);
     }
     return stage;
 }

@@ -2,28 +2,27 @@
 #pragma once
 
 #include <optional>
-#include <vector>
 
-#include "core/explain.hpp"
-#include "core/light/uv_field.hpp"
+#include "core/assess/uv_scene.hpp"
 
 namespace loam::assess {
 
-struct UvAt {
-    const std::vector<light::UvLamp>& lamps; // the first is the one that is judged
-    const light::Top& top;
-    const light::Point& point;
+// How one lamp's UV misses its target.
+struct UvMiss {
+    std::size_t lamp = 0; // the one that gives the basking place most
+    const UvResult& result;
+    Judgement judgement;
 };
 
 // From the lamp to the point.
 double slant_m(const light::UvLamp& lamp, const light::Point& point);
 
-// Another height by the lamp's own table, in proportion to what comes through mesh and age today; an aged lamp that is
-// too weak is replaced where a new one does it.
-std::optional<Remedy> uv_level_remedy(const UvAt& scene, const Range& uvi, const Target& target, Judgement judgement);
+// A new lamp where age alone is at fault; another height where one does it and brings no danger; a stronger or weaker
+// lamp where none does; a measurement where only an end of the range misses.
+std::optional<Remedy> uv_level_remedy(const Context& context, const Housed& housed, const UvScene& scene,
+                                      const UvMiss& miss);
 
-// As high as the lamp's table reads the limit at the upper end of the range, which moves in proportion.
-std::optional<Remedy> raised_above(const std::vector<light::UvLamp>& lamps, const light::Nearest& nearest,
-                                   double limit);
+// As high as keeps every back within reach under the limit, even at the upper end of the range.
+std::optional<Remedy> raised_above(const Housed& housed, const UvScene& scene, std::size_t lamp, double limit);
 
 } // namespace loam::assess

@@ -47,6 +47,16 @@ light::UvLamp as_lamp(const Context& context, const Housed& housed, Notes& notes
     const auto age = given_or_assumed(notes, context.catalog, known.device.age_hours,
                                       pointer_to(housed, known, "age_hours"), "device.age_hours");
     lamp.burnt_h = age.value_or(exactly(0.0));
+    if (const auto read_at_h = known.device.uvi_age_hours) { // it can't be younger than when it was read
+        lamp.read_at_h = *read_at_h;
+        lamp.burnt_h = {std::max(0.0, lamp.burnt_h.low - *read_at_h), std::max(0.0, lamp.burnt_h.likely - *read_at_h),
+                        std::max(0.0, lamp.burnt_h.high - *read_at_h)};
+    }
+    if (const auto behind_m = spread_of(context.catalog, "uv.light_behind_face_m")) {
+        lamp.light_behind_m = *behind_m;
+    } else if (lamp.table.size() == 1) {
+        lamp.table.clear(); // how the light falls from one reading is not known then
+    }
     if (traits != nullptr && traits->uv_decay_per_1000_h) {
         lamp.decay_per_1000_h = traits->uv_decay_per_1000_h->range();
     }

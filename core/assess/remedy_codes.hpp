@@ -70,8 +70,9 @@ inline constexpr auto remedy_codes = std::to_array<CodeEntry>({
     // Light
     {"remedy.add-uv-lamp", "zone"},
     {"remedy.measure-uv", "distance", "device"},
-    {"remedy.replace-lamp", "", "device"}, // a new one of the same kind would do
-    {"remedy.change-times", "to by"},      // hours of light
+    {"remedy.other-uv-lamp", "times", "device"}, // times its UV, from its place
+    {"remedy.replace-lamp", "", "device"},       // a new one of the same kind would do
+    {"remedy.change-times", "to by"},            // hours of light
     {"remedy.timer-for-light", "", "device"},
     // Electricity
     {"remedy.less-load", "by"},

@@ -1,6 +1,8 @@
 #include <algorithm>
+#include <limits>
 
 #include "core/assess/costs.hpp"
+#include "core/independent.hpp"
 
 namespace loam::assess {
 
@@ -56,6 +58,14 @@ double burnt_months(const std::vector<RunningInputs>& enclosures, const std::str
     return 0.0;
 }
 
+// Whichever ends first. How long it keeps its UV may be known at some ends only.
+Range sooner(const Range& worn_out, const Range& faded)
+{
+    const double likely = std::min(worn_out.likely, faded.likely);
+    return {std::min(std::min(worn_out.low, faded.low), likely), likely,
+            std::max(std::min(worn_out.high, faded.high), likely)};
+}
+
 const catalog::Material* bed_of(const Context& context, const buying::Need& need)
 {
     constexpr std::string_view stem = "substrate.";
@@ -63,6 +73,25 @@ const catalog::Material* bed_of(const Context& context, const buying::Need& need
 }
 
 } // namespace
+
+std::optional<Range> uv_life_months(const std::vector<RunningInputs>& enclosures, const std::string& device)
+{
+    for (const RunningInputs& one : enclosures) {
+        const UvHours& hours = one.uv->from_new;
+        for (const UvLampResult& lamp : one.uv->lamps) {
+            const double hours_per_day = hours_of(enclosures, device);
+            if (lamp.id != device || !hours.likely_h || !(*hours.likely_h > 0.0) || !(hours_per_day > 0.0)) {
+                continue;
+            }
+            // Where the low end misses the zone from the start, the shortest life is no guide: the likely one stands.
+            const double short_h = hours.earliest_h.value_or(0.0) > 0.0 ? *hours.earliest_h : *hours.likely_h;
+            const double months_per_h = cost::months_per_year / cost::days_per_year / hours_per_day;
+            return scaled({short_h, *hours.likely_h, hours.latest_h.value_or(std::numeric_limits<double>::infinity())},
+                          months_per_h);
+        }
+    }
+    return std::nullopt;
+}
 
 // What is worn out is bought again as it would be bought alone: whole packs for that one need.
 std::vector<cost::Renewal> renewals(const Context& context, const std::vector<buying::Need>& needs,
@@ -83,9 +112,12 @@ std::vector<cost::Renewal> renewals(const Context& context, const std::vector<bu
         }
         const catalog::Item* item = item_of(context.catalog.prices, alone.lines.front().bought.front().item);
         const double hours = hours_of(enclosures, need.where);
-        const auto life = bed != nullptr
-                              ? range_of(bed->replace_months)
-                              : cost::life_months(range_of(item->life_hours), hours, range_of(item->life_months));
+        auto life = bed != nullptr ? range_of(bed->replace_months)
+                                   : cost::life_months(range_of(item->life_hours), hours, range_of(item->life_months));
+        const bool is_lamp_itself = need.why == "need.device"; // its guard and fixture don't fade
+        if (const auto faded = uv_life_months(enclosures, need.where); is_lamp_itself && life && faded) {
+            life = sooner(*life, *faded);
+        }
         const bool durable = need.unit == "each" || bed != nullptr || need.unit == "m2";
         if (!life || !durable || need.kind.rfind("food.", 0) == 0) {
             continue;

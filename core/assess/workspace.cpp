@@ -62,6 +62,10 @@ ClimateKey climate_key(const Context& context, const Housed& housed)
         device.holder_rating_w.reset();
         device.control.method.reset();
         device.control.rating_w.reset();
+        device.age_hours.reset(); // age and UV readings warm nothing
+        device.reference_open_fraction.reset();
+        device.uvi_table.clear();
+        device.uvi_age_hours.reset();
     }
     return key;
 }

@@ -78,6 +78,13 @@ void append_scalar(std::string& out, const Node& node)
     }
 }
 
+bool is_list_of_numbers(const Node& node)
+{
+    return node.kind == Kind::array && std::all_of(node.items.begin(), node.items.end(), [](const Node& item) {
+               return item.kind == Kind::number || item.kind == Kind::null;
+           });
+}
+
 class Printer {
 public:
     void print(const Node& node, std::size_t depth);
@@ -86,6 +93,7 @@ public:
 private:
     void print_on_one_line(const Node& node);
     void print_on_many_lines(const Node& node, std::size_t depth);
+    void print_filling_lines(const Node& list, std::size_t depth);
     bool try_one_line(const Node& node);
     std::size_t column() const;
     void open(const Node& node) { out += node.kind == Kind::object ? '{' : '['; }
@@ -136,6 +144,26 @@ bool Printer::try_one_line(const Node& node)
     return true;
 }
 
+// A long list of numbers, such as a row of a map, as many to a line as fit.
+void Printer::print_filling_lines(const Node& list, std::size_t depth)
+{
+    const std::string line_break = '\n' + std::string((depth + 1) * indent_width, ' ');
+    open(list);
+    out += line_break;
+    for (std::size_t i = 0; i < list.items.size(); ++i) {
+        std::string item;
+        append_scalar(item, list.items[i]);
+        item += i + 1 < list.items.size() ? "," : "";
+        if (i > 0) {
+            out += column() + 1 + item.size() > longest_line ? line_break : " ";
+        }
+        out += item;
+    }
+    out += '\n';
+    out.append(depth * indent_width, ' ');
+    close(list);
+}
+
 void Printer::print_on_many_lines(const Node& node, std::size_t depth)
 {
     const std::string indent((depth + 1) * indent_width, ' ');
@@ -156,7 +184,11 @@ void Printer::print(const Node& node, std::size_t depth)
     if (!is_container(node)) {
         append_scalar(out, node);
     } else if (!try_one_line(node)) {
-        print_on_many_lines(node, depth);
+        if (is_list_of_numbers(node)) {
+            print_filling_lines(node, depth);
+        } else {
+            print_on_many_lines(node, depth);
+        }
     }
 }
 

@@ -67,8 +67,11 @@ void describe_maker_data(json::Archive& archive, Device& device)
     archive.number({"reference_open_fraction", "Free area of the mesh between lamp and meter when the table was taken, "
                                                "0 to 1; absent: none."},
                    device.reference_open_fraction, {.min = 0.0, .max = 1.0, .exclusive_min = true});
-    archive.list({"uvi_table", "UV index by distance, as the maker states or a meter read it."}, device.uvi_table,
-                 {.max_items = 100});
+    archive.list(
+        {"uvi_table", "UV index by distance, as the maker states or a meter read it; a single reading will do."},
+        device.uvi_table, {.max_items = 100});
+    archive.number({"uvi_age_hours", "Hours the lamp had burnt when these were read; absent: it was new."},
+                   device.uvi_age_hours, {.min = 0.0, .max = 200000.0});
 }
 
 } // namespace

@@ -80,7 +80,8 @@ struct Device {
     std::optional<std::string> below;              // material under that mat or gap
     std::optional<double> age_hours;               // burnt so far
     std::optional<double> reference_open_fraction; // mesh between lamp and meter when the table was taken; absent: none
-    std::vector<UvPoint> uvi_table;                // without mesh unless said
+    std::vector<UvPoint> uvi_table;                // without mesh unless said; one alone is a meter's reading
+    std::optional<double> uvi_age_hours;           // burnt when the table was taken; absent: new
     std::optional<Supply> supply;
     std::optional<std::string> strip;
     Control control;

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <cmath>
 #include <limits>
 #include <random>
@@ -75,4 +76,28 @@ TEST_CASE("A whole number may be spelled with a fraction or an exponent")
     CHECK(!double_of(""));
     CHECK(double_of("1e-400") == 0.0);
     CHECK(double_of("0." + std::string(400, '0') + "1") == 0.0);
+}
+
+TEST_CASE("A long list of numbers fills its lines, and reads back the same")
+{
+    Node list = Node::array();
+    for (int i = 0; i < 100; ++i) {
+        list.add(i % 10 == 9 ? Node() : Node::of(1.25 * i));
+    }
+    Node node = Node::object();
+    node.add("row", list);
+    const std::string text = write(node);
+    std::size_t lines = 0;
+    std::size_t longest = 0;
+    for (std::size_t from = 0; from < text.size(); ++lines) {
+        const std::size_t to = text.find('\n', from);
+        longest = std::max(longest, to - from);
+        from = to + 1;
+    }
+    CHECK(lines < 14); // 100 numbers of six characters at the most, and five lines around them
+    CHECK(longest <= 110);
+    CHECK(text.find(", \n") == std::string::npos);
+    const auto back = parse(text);
+    REQUIRE(std::holds_alternative<Node>(back));
+    CHECK(std::get<Node>(back) == node);
 }
