@@ -61,7 +61,8 @@ QImage field_image(const std::vector<double>& values, std::size_t columns, std::
     QImage image(static_cast<int>(columns), static_cast<int>(rows), QImage::Format_ARGB32);
     for (std::size_t row = 0; row < rows; ++row) {
         for (std::size_t column = 0; column < columns; ++column) {
-            const QColor colour = colour_at(span.share(values.at(row * columns + column)));
+            const double value = values.at(row * columns + column);
+            const QColor colour = std::isnan(value) ? QColor(Qt::transparent) : colour_at(span.share(value));
             image.setPixelColor(static_cast<int>(column), static_cast<int>(rows - 1 - row), colour);
         }
     }

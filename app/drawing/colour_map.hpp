@@ -19,7 +19,7 @@ struct Span {
     double share(double value) const { return high > low ? (value - low) / (high - low) : 0.5; }
 };
 
-// A field, row by row from the front-left, as a picture with the back row on top.
+// A field, row by row from the front-left, as a picture with the back row on top. What is not a number stays clear.
 QImage field_image(const std::vector<double>& values, std::size_t columns, std::size_t rows, const Span& span);
 
 } // namespace loam::drawing

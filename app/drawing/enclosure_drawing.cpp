@@ -29,6 +29,10 @@ void paint_shape(QPainter& painter, const Shape& shape, const Picture& picture)
         painter.setBrush(QBrush(inks.ink, Qt::DiagCrossPattern));
         pen.setStyle(Qt::DotLine);
         break;
+    case ShapeKind::lamp:
+        // What a lamp gives is strongest below it: there the light shows through.
+        painter.setBrush(picture.layer == Layer::uv && !shape.in_section ? QBrush(Qt::NoBrush) : QBrush(fill));
+        break;
     default:
         painter.setBrush(fill);
         break;
@@ -113,7 +117,10 @@ void paint(QPainter& painter, const QRectF& area, const Picture& picture)
     painter.setFont(picture.font);
     painter.fillRect(area, picture.inks.paper);
     const Frame frame = lay_out(picture.enclosure, area, picture.font);
-    paint_floor_heat(painter, frame, picture);
+    const std::optional<FloorLayer> layer = floor_layer(picture);
+    if (layer) {
+        paint_floor(painter, frame, picture, *layer);
+    }
     paint_section_heat(painter, frame, picture);
     paint_section_lines(painter, frame, picture);
     paint_bed(painter, frame, picture);
@@ -122,12 +129,15 @@ void paint(QPainter& painter, const QRectF& area, const Picture& picture)
     for (const Shape& shape : shapes) {
         paint_shape(painter, shape, picture);
     }
-    paint_names(painter, frame, picture, shapes);
-    paint_zones(painter, frame, picture);
-    paint_isoline_labels(painter, frame, picture, shapes);
+    paint_names(painter, frame, picture, shapes,
+                layer ? tag_boxes(frame, *layer, painter.font()) : std::vector<QRectF>());
+    if (layer) {
+        paint_tags(painter, frame, picture, *layer);
+        paint_line_labels(painter, frame, picture, *layer, shapes);
+        paint_legend(painter, frame, picture, *layer);
+    }
     paint_section_line_labels(painter, frame, picture, shapes);
     paint_figures(painter, frame, picture);
-    paint_heat_legend(painter, frame, picture);
     painter.restore();
 }
 

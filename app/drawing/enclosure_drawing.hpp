@@ -25,10 +25,14 @@ struct Inks {
     static Inks dark();
 };
 
+// What is laid over the floor.
+enum class Layer { heat, uv };
+
 struct Picture {
     plan::Enclosure enclosure;
     const assess::EnclosureResult* result = nullptr; // nullptr: geometry only
     const assess::HeatCase* look = nullptr;          // of this very enclosure; goes before the case of the same name
+    Layer layer = Layer::heat;
     QString case_id = QStringLiteral("winter-day");
     QString highlighted; // element id
     bool stale = false;  // `result` is of an older enclosure

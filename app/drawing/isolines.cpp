@@ -31,6 +31,9 @@ std::optional<QPointF> crossing(const Corner& a, const Corner& b, double level)
 // The one or two segments in a square of four cell centres. In a saddle the mean value says which corners join.
 void add_segments(const std::array<Corner, 4>& corners, double level, std::vector<Segment>& segments)
 {
+    if (std::any_of(corners.begin(), corners.end(), [](const Corner& corner) { return std::isnan(corner.value); })) {
+        return;
+    }
     std::array<std::optional<QPointF>, 4> cuts;
     std::vector<QPointF> points;
     for (std::size_t side = 0; side < 4; ++side) {

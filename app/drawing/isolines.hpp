@@ -15,7 +15,7 @@ struct Grid {
 
 using Line = std::vector<QPointF>; // in the grid's own length unit
 
-// All pieces of the line at `level`, joined end to end where they meet.
+// All pieces of the line at `level`, joined end to end where they meet. Values that are not numbers bound no line.
 std::vector<Line> isolines(const std::vector<double>& values, const Grid& grid, double level);
 
 // Round levels (1, 2 or 5 times a power of ten apart) inside the span, at most `most` of them.

@@ -3,7 +3,6 @@
 #include <QFontMetricsF>
 #include <algorithm>
 
-#include "app/drawing/heat_layer.hpp"
 #include "app/words/verdicts.hpp"
 
 namespace loam::drawing {
@@ -110,10 +109,10 @@ void paint_over_section(QPainter& painter, const Frame& frame, const Picture& pi
 
 } // namespace
 
-void paint_names(QPainter& painter, const Frame& frame, const Picture& picture, const std::vector<Shape>& shapes)
+void paint_names(QPainter& painter, const Frame& frame, const Picture& picture, const std::vector<Shape>& shapes,
+                 std::vector<QRectF> taken)
 {
     painter.setPen(picture.inks.ink);
-    std::vector<QRectF> taken = zone_tags(frame, picture, painter.font());
     std::vector<Named> lamps;
     for (const Shape& shape : shapes) {
         const QRectF box = shape.outline.boundingRect();

@@ -9,7 +9,8 @@
 namespace loam::drawing {
 
 // Fittings bear their names in the plan, where these have room beside tags and lamps; the lamps of the section are
-// named in a row over them, with a leader line to each.
-void paint_names(QPainter& painter, const Frame& frame, const Picture& picture, const std::vector<Shape>& shapes);
+// named in a row over them, with a leader line to each. `taken`: where in the plan something is written already.
+void paint_names(QPainter& painter, const Frame& frame, const Picture& picture, const std::vector<Shape>& shapes,
+                 std::vector<QRectF> taken);
 
 } // namespace loam::drawing

@@ -6,6 +6,8 @@
 #include "app/drawing/field_reading.hpp"
 #include "app/drawing/heat_layer.hpp"
 #include "app/drawing/shapes.hpp"
+#include "app/drawing/uv_layer.hpp"
+#include "app/words/verdicts.hpp"
 
 namespace loam::drawing {
 
@@ -47,23 +49,62 @@ QStringList section_lines(const climate::CaseResult& detail, double x_m, double 
                 : line(QObject::tr("lower air"), detail.section.lower_air_c, Quantity::temperature, picture.formatter)};
 }
 
-} // namespace
+// On the plan: at the back of an animal there, and below the roof it would stand on.
+QStringList uv_lines(const Picture& picture, double x_m, double y_m)
+{
+    const light::UvMap& map = picture.result->uv.map;
+    const auto cell = uv_cell_at(map, x_m, y_m);
+    if (!cell) {
+        return {};
+    }
+    const words::Formatter& formatter = picture.formatter;
+    QStringList lines{QObject::tr("UV index  %1").arg(formatter.range(map.uvi[*cell], Quantity::uv_index)),
+                      line(QObject::tr("at a back, over the base"), map.back_m[*cell], Quantity::length, formatter)};
+    for (const plan::Fitting& fitting : picture.enclosure.fittings) {
+        const bool roof = fitting.kind == plan::FittingKind::hide || fitting.kind == plan::FittingKind::humid_hide;
+        if (roof && QRectF(fitting.x_m, fitting.y_m, fitting.length_m, fitting.width_m).contains(x_m, y_m)) {
+            lines << QObject::tr("inside the %1  none").arg(words::fitting_kind(fitting.kind));
+        }
+    }
+    return lines;
+}
 
-QStringList probe_lines(const QPointF& point, const QRectF& area, const Picture& picture)
+QStringList heat_lines(const QPointF& point, const Frame& frame, const Picture& picture)
 {
     const assess::HeatCase* heat = case_in_view(picture);
     if (heat == nullptr) {
         return {};
     }
-    const Frame frame = lay_out(picture.enclosure, area, picture.font);
-    QStringList lines;
     if (frame.plan.contains(point)) {
-        lines = floor_lines(heat->detail, (point.x() - frame.plan.left()) / frame.pixels_per_m,
-                            (frame.plan.bottom() - point.y()) / frame.pixels_per_m, picture.formatter);
-    } else if (frame.section.contains(point)) {
-        lines = section_lines(heat->detail, (point.x() - frame.section.left()) / frame.pixels_per_m,
-                              (frame.section.bottom() - point.y()) / frame.pixels_per_m, picture);
+        return floor_lines(heat->detail, (point.x() - frame.plan.left()) / frame.pixels_per_m,
+                           (frame.plan.bottom() - point.y()) / frame.pixels_per_m, picture.formatter);
     }
+    if (frame.section.contains(point)) {
+        return section_lines(heat->detail, (point.x() - frame.section.left()) / frame.pixels_per_m,
+                             (frame.section.bottom() - point.y()) / frame.pixels_per_m, picture);
+    }
+    return {};
+}
+
+QStringList layer_lines(const QPointF& point, const Frame& frame, const Picture& picture)
+{
+    switch (picture.layer) {
+    case Layer::heat:
+        return heat_lines(point, frame, picture);
+    case Layer::uv:
+        return picture.result != nullptr && frame.plan.contains(point)
+                   ? uv_lines(picture, (point.x() - frame.plan.left()) / frame.pixels_per_m,
+                              (frame.plan.bottom() - point.y()) / frame.pixels_per_m)
+                   : QStringList();
+    }
+    return {};
+}
+
+} // namespace
+
+QStringList probe_lines(const QPointF& point, const QRectF& area, const Picture& picture)
+{
+    QStringList lines = layer_lines(point, lay_out(picture.enclosure, area, picture.font), picture);
     if (!lines.isEmpty() && is_stale(picture)) {
         lines << QObject::tr("from before the last change");
     }

@@ -1,4 +1,4 @@
-// What the pointer is over: the temperatures at that place, in a small readout beside it.
+// What the pointer is over: what the chosen layer reads at that place, in a small readout beside it.
 #pragma once
 
 #include <QStringList>
@@ -7,8 +7,8 @@
 
 namespace loam::drawing {
 
-// On the floor: surface, ground level, animal's back, lamp light. In the section: bed or air. Empty elsewhere and where
-// nothing is known.
+// Of heat, on the floor: surface, ground level, animal's back, lamp light; in the section: bed or air. Of UV, on the
+// floor: the index at an animal's back, with its range. Empty elsewhere and where nothing is worked out.
 QStringList probe_lines(const QPointF& point, const QRectF& area, const Picture& picture);
 
 // Where a readout of this size stands: inside the area and clear of the point.

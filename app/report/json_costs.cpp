@@ -47,6 +47,7 @@ json::Node replacements_node(const std::vector<assess::Replacement>& replacement
         node.add("item", text_or_null(replacement.item)).add("name", text(replacement.name));
         node.add("where", text(replacement.where)).add("due", date(replacement.due));
         node.add("price", money(replacement.price));
+        node.add("because", text(replacement.uv_fades ? "uv-fades" : "wears-out"));
         list.add(std::move(node));
     }
     return list;

@@ -124,17 +124,6 @@ json::Node humidity_node(const std::vector<assess::HumidityCase>& cases)
     return list;
 }
 
-json::Node uv_node(const assess::UvResult& uv)
-{
-    json::Node node = json::Node::object();
-    node.add("needed", json::Node::of(uv.needed)).add("uvi_at_basking", range(uv.uvi_at_basking));
-    node.add("ferguson_zone", uv.ferguson_zone > 0 ? integer(uv.ferguson_zone) : json::Node());
-    node.add("target_uvi", bounds(uv.target_uvi));
-    add_judgement(node, uv.judgement);
-    node.add("replace_after_hours", number(uv.replace_after_hours));
-    return node;
-}
-
 json::Node power_node(const assess::EnclosureResult& enclosure)
 {
     const assess::PowerResult& power = enclosure.power;

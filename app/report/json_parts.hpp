@@ -7,6 +7,7 @@
 namespace loam::report {
 
 json::Node enclosure_node(const assess::EnclosureResult& enclosure);
+json::Node uv_node(const assess::UvResult& uv);
 // What readings say; null where there are none.
 json::Node calibration_node(const std::optional<assess::CalibrationResult>& calibration);
 // Adds "days", "drills" and "warm_up".

@@ -82,18 +82,6 @@ QString humidities(const std::vector<assess::HumidityCase>& cases, const Speaker
     return text;
 }
 
-QString uv(const assess::UvResult& uv, const Speaker& speaker)
-{
-    if (!uv.needed && !uv.uvi_at_basking) {
-        return {};
-    }
-    const words::Formatter& format = speaker.formatter();
-    return fact(say("UV index"),
-                say("%1; target %2: %3")
-                    .arg(format.range(uv.uvi_at_basking, Quantity::uv_index),
-                         format.target(uv.target_uvi, Quantity::uv_index), words::verdict(uv.judgement, Subject::uv)));
-}
-
 QString bed(const std::vector<assess::SubstrateResult>& layers, const Speaker& speaker)
 {
     const words::Formatter& format = speaker.formatter();
@@ -116,7 +104,7 @@ QString text_enclosure(const assess::EnclosureResult& enclosure, const Speaker& 
         heading(speaker.name_of(enclosure.id) + QStringLiteral(" — ") + words::verdict(enclosure.overall.verdict));
     text += space(enclosure.space, speaker) + bed(enclosure.substrate, speaker);
     text += fact(say("Weight"), format.range(enclosure.mass.total_kg, Quantity::mass));
-    text += uv(enclosure.uv, speaker);
+    text += text_uv(enclosure.uv, speaker);
     text += fact(say("Electricity"), say("%1 connected, %2 a day")
                                          .arg(format.value(enclosure.power.connected_w.likely, Quantity::power),
                                               format.range(enclosure.power.daily_kwh, Quantity::energy)));

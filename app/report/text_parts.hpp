@@ -9,6 +9,7 @@
 namespace loam::report {
 
 QString text_enclosure(const assess::EnclosureResult& enclosure, const words::Speaker& speaker);
+QString text_uv(const assess::UvResult& uv, const words::Speaker& speaker);
 QString text_calibration(const assess::CalibrationResult& calibration, const words::Speaker& speaker);
 QString text_courses(const assess::EnclosureResult& enclosure, const words::Speaker& speaker);
 QString text_water(const assess::EnclosureResult& enclosure, const words::Speaker& speaker);

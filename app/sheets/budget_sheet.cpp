@@ -85,8 +85,9 @@ void add_replacements(Content& content, const Request& request)
                  {QObject::tr("Done on"), 1.4, false}},
                 {}};
     for (const assess::Replacement& replacement : costs.replacements) {
+        const QString name = QString::fromStdString(replacement.name);
         table.rows.push_back({.cells = {request.formatter.date(replacement.due),
-                                        QString::fromStdString(replacement.name),
+                                        replacement.uv_fades ? QObject::tr("%1 (its UV fades)").arg(name) : name,
                                         request.formatter.money_bare(replacement.price.typical),
                                         {}},
                               .tick = true});

@@ -146,6 +146,18 @@ QString Formatter::bare(double stored, Quantity quantity) const
     return number(stored * unit.factor + unit.offset, unit.decimals);
 }
 
+QString Formatter::about(double stored, Quantity quantity) const
+{
+    const DisplayUnit unit = display_unit(quantity, system_);
+    const double shown = stored * unit.factor + unit.offset;
+    if (!std::isfinite(shown) || shown == 0.0) {
+        return value(stored, quantity);
+    }
+    const int digits = static_cast<int>(std::floor(std::log10(std::abs(shown))));
+    const double step = std::pow(10.0, digits - 1);
+    return with_unit(number(std::round(shown / step) * step, std::max(0, 1 - digits)), unit, locale_);
+}
+
 QString Formatter::unit(Quantity quantity) const
 {
     const DisplayUnit unit = display_unit(quantity, system_);

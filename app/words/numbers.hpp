@@ -30,6 +30,8 @@ public:
     QString value(double stored, Quantity quantity) const;
     // The same without the unit, for a column or field whose head names it.
     QString bare(double stored, Quantity quantity) const;
+    // The same with two significant digits, for what is only roughly known: "5,600 h".
+    QString about(double stored, Quantity quantity) const;
     QString unit(Quantity quantity) const; // "°C"; empty for a pure number
 
     // "27.1–31.4 °C (likely 29.3)"; one number where both ends read alike.
@@ -57,6 +59,8 @@ public:
     std::optional<double> parse(const QString& text, Quantity quantity) const;
     // The same for a field that shows `stored`: text that still reads as it was shown gives `stored` back, exactly.
     std::optional<double> parse(const QString& text, Quantity quantity, double stored) const;
+    // Why something with a unit can't be taken, where there is more to say than that it is no such figure; else empty.
+    QString why_not(const QString& text, Quantity quantity) const;
 
 private:
     UnitSystem system_;

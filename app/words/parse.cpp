@@ -1,7 +1,9 @@
 // What the user typed into a field, as a stored value.
 #include "app/words/numbers.hpp"
+#include "core/light/erythema.hpp"
 #include "core/units.hpp"
 
+#include <QCoreApplication>
 #include <QRegularExpression>
 
 #include <cmath>
@@ -20,6 +22,8 @@ struct Written {
 };
 
 constexpr double fluid_ounce_ml = units::us_fluid_ounce_l * 1000.0;
+
+const double index_per_mw_m2 = light::uv_index_of_effective(0.001);
 
 const std::initializer_list<Written> written_units{
     {Quantity::length, {"m"}, 1.0},
@@ -57,6 +61,8 @@ const std::initializer_list<Written> written_units{
     {Quantity::months, {"months", "month"}, 1.0},
     {Quantity::years, {"years", "year", "a"}, 1.0},
     {Quantity::angle, {"°", "deg"}, 1.0},
+    {Quantity::uv_index, {"uvi"}, 1.0},
+    {Quantity::uv_index, {"mw/m²", "mw/m2"}, index_per_mw_m2}, // weighted by what reddens skin, as its meters show it
 };
 
 // Fields of the small units take what their large ones take.
@@ -146,7 +152,7 @@ Typed split(const QString& tidy)
 std::optional<double> one_amount(const QString& tidy, Quantity quantity, const QLocale& locale, UnitSystem system)
 {
     // A unit's name may end in a digit ("m2"): such a name is looked for first.
-    for (const char* squared : {"m2", "cm2", "ft2", "in2"}) {
+    for (const char* squared : {"mw/m2", "m2", "cm2", "ft2", "in2"}) {
         if (tidy.endsWith(QLatin1String(squared))) {
             const QString number = tidy.chopped(static_cast<qsizetype>(qstrlen(squared))).trimmed();
             const Written* written = find_written(QLatin1String(squared), quantity);
@@ -192,6 +198,22 @@ std::optional<double> Formatter::parse(const QString& text, Quantity quantity) c
         }
     }
     return one_amount(tidy, quantity, locale_, system_);
+}
+
+QString Formatter::why_not(const QString& text, Quantity quantity) const
+{
+    static const QRegularExpression unweighted(QStringLiteral("^(.*\\d)\\s*[µμu]w\\s*/\\s*cm[²2]$"));
+    const QRegularExpressionMatch match = unweighted.match(tidied(text));
+    const auto read = match.hasMatch() ? plain_number(match.captured(1), locale_) : std::nullopt;
+    if (quantity != Quantity::uv_index || !read) {
+        return {};
+    }
+    constexpr double w_m2_per_uw_cm2 = 0.01;
+    const light::UviBounds bounds = light::uv_index_of_unweighted(*read * w_m2_per_uw_cm2);
+    return QCoreApplication::translate("words",
+                                       "µW/cm² of UV-B can't be turned into a UV index: %1 may be anything from "
+                                       "%2 to %3, as the lamp's colours lie. Read it with a UV index meter.")
+        .arg(number(*read, 0), value(bounds.least, quantity), value(bounds.most, quantity));
 }
 
 std::optional<double> Formatter::parse(const QString& text, Quantity quantity, double stored) const

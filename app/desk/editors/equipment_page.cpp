@@ -286,7 +286,13 @@ void EquipmentPage::build_uv_table(const std::function<Device*(plan::Plan&)>& ch
                                    const std::function<std::string(plan::Plan&)>& pointer)
 {
     heading(tr("UV readings of the chosen lamp"));
-    note(tr("From the maker's table or from a meter, without mesh between. UV is never worked out from watts."));
+    note(tr(
+        "From the maker's table or from a meter, without mesh between. One reading will do, a table says more. UV is "
+        "never worked out from watts."));
+    FieldSet& when_read = fields(pointer);
+    when_read.quantity(tr("Burnt when read"), "uvi_age_hours", Quantity::hours, {0.0, 100000.0},
+                       slot_of(chosen, &Device::uvi_age_hours));
+    when_read.only_when(when(chosen, [](const Device& device) { return !device.uvi_table.empty(); }));
     ElementActions actions;
     actions.rows = [chosen](FormState& form) {
         std::vector<ElementRow> rows;

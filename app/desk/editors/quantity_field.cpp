@@ -50,8 +50,10 @@ void QuantityField::commit()
     const Range limits{limits_.min, limits_.min, limits_.max};
     if (!read) {
         const QString unit = formatter_.unit(quantity_);
-        set_problem(unit.isEmpty() ? tr("“%1” is not a number.").arg(typed)
-                                   : tr("“%1” is not a figure in %2.").arg(typed, unit));
+        const QString why_not = formatter_.why_not(typed, quantity_);
+        set_problem(!why_not.isEmpty() ? why_not
+                    : unit.isEmpty()   ? tr("“%1” is not a number.").arg(typed)
+                                       : tr("“%1” is not a figure in %2.").arg(typed, unit));
         return;
     }
     if (*read < limits_.min || *read > limits_.max) {

@@ -13,7 +13,9 @@ namespace loam::desk {
 
 struct DrawingView::Parts {
     Sheet* sheet = nullptr;
+    QComboBox* layers = nullptr;
     QComboBox* cases = nullptr;
+    QLabel* cases_label = nullptr;
     QLabel* title = nullptr;
     SharedAssessment assessment;
     SharedLook look;
@@ -76,22 +78,39 @@ DrawingView::DrawingView(words::UnitSystem units, QWidget* parent) : QWidget(par
     QFont bold = font();
     bold.setBold(true);
     parts_->title->setFont(bold);
+    parts_->layers = new QComboBox(this);
+    parts_->layers->setObjectName(QStringLiteral("layerChooser"));
+    parts_->layers->setAccessibleName(tr("What the drawing shows over the floor"));
+    parts_->layers->addItem(tr("temperature"), static_cast<int>(drawing::Layer::heat));
+    parts_->layers->addItem(tr("UV index"), static_cast<int>(drawing::Layer::uv));
+    auto* layer_label = new QLabel(tr("&Show:"), this);
+    layer_label->setBuddy(parts_->layers);
     parts_->cases = new QComboBox(this);
     parts_->cases->setObjectName(QStringLiteral("caseChooser"));
     parts_->cases->setAccessibleName(tr("Case that the drawing shows"));
     parts_->cases->setMinimumContentsLength(14);
-    auto* label = new QLabel(tr("&Show:"), this);
-    label->setBuddy(parts_->cases);
+    parts_->cases_label = new QLabel(tr("&on a:"), this);
+    parts_->cases_label->setBuddy(parts_->cases);
     auto* row = new QHBoxLayout;
     row->setContentsMargins(10, 6, 10, 4);
+    row->setSpacing(6);
     row->addWidget(parts_->title, 1);
-    row->addWidget(label);
+    row->addWidget(layer_label);
+    row->addWidget(parts_->layers);
+    row->addWidget(parts_->cases_label);
     row->addWidget(parts_->cases);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addLayout(row);
     column->addWidget(parts_->sheet, 1);
+    connect(parts_->layers, &QComboBox::currentIndexChanged, this, [this] {
+        const auto layer = static_cast<drawing::Layer>(parts_->layers->currentData().toInt());
+        parts_->sheet->picture.layer = layer;
+        parts_->cases->setEnabled(layer == drawing::Layer::heat); // UV is alike in every season
+        parts_->cases_label->setEnabled(layer == drawing::Layer::heat);
+        parts_->sheet->redraw();
+    });
     connect(parts_->cases, &QComboBox::currentIndexChanged, this, [this] {
         parts_->sheet->picture.case_id = parts_->cases->currentData().toString();
         parts_->sheet->redraw();

@@ -1,4 +1,5 @@
-// The enclosure to scale, plan above section, with the predicted zones and a chooser for the case.
+// The enclosure to scale, plan above section, with choosers for what is laid over the floor and for the
+// case.
 #pragma once
 
 #include <QWidget>

@@ -4,6 +4,7 @@
 
 #include "app/desk/views/reading_rows.hpp"
 #include "app/desk/views/season_rows.hpp"
+#include "app/desk/views/uv_rows.hpp"
 #include "app/words/seasons.hpp"
 #include "app/words/verdicts.hpp"
 
@@ -149,23 +150,6 @@ FigureGroup light_group(const assess::EnclosureResult& enclosure, const words::S
 {
     const words::Formatter& formatter = speaker.formatter();
     FigureGroup group{tr("Light"), {}};
-    const assess::UvResult& uv = enclosure.uv;
-    FigureRow row{.name = tr("UV index at the basking spot"),
-                  .likely = tr("not known"),
-                  .range = {},
-                  .target = {},
-                  .decided_by = {},
-                  .why = {}};
-    if (uv.uvi_at_basking) {
-        row = row_of(row.name, *uv.uvi_at_basking, Quantity::uv_index, formatter);
-    }
-    row.target = uv.needed ? formatter.target(uv.target_uvi, Quantity::uv_index) : tr("no need stated");
-    judge_row(row, uv.judgement, Subject::uv);
-    row.why.title = row.name;
-    row.why.how = tr("From the distance table or the meter readings of each lamp, its beam, its age and the mesh; "
-                     "never from watts.");
-    row.why.source = words::source(uv.target_uvi.source);
-    group.rows.push_back(row);
     const assess::PhotoperiodResult& day = enclosure.photoperiod;
     FigureRow hours{.name = tr("Hours of light a day"),
                     .likely = tr("not known"),
@@ -289,6 +273,7 @@ std::vector<FigureGroup> figure_groups(const assess::Assessment& assessment, con
     if (enclosure.calibration) {
         groups.push_back(reading_group(*enclosure.calibration, speaker));
     }
+    groups.push_back(uv_group(enclosure.uv, speaker));
     groups.push_back(light_group(enclosure, speaker));
     groups.push_back(supply_group(enclosure, speaker));
     groups.push_back(water_group(enclosure, speaker));

@@ -1,5 +1,5 @@
 // The sheet that the enclosure is drawn on: tells what was clicked, lets lamps be dragged over the plan, and reads the
-// temperatures under the pointer.
+// chosen layer under the pointer.
 #pragma once
 
 #include <QPixmap>

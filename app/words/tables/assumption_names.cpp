@@ -44,6 +44,7 @@ constexpr Sentence rows[] = {
     {"lamp.height_above_top_m", QT_TRANSLATE_NOOP("sentences", "the height of a lamp above the top")},
     {"device.height_above_top_m", QT_TRANSLATE_NOOP("sentences", "the height of a lamp above the top")},
     {"device.age_hours", QT_TRANSLATE_NOOP("sentences", "how long a lamp has burnt")},
+    {"uv.light_behind_face_m", QT_TRANSLATE_NOOP("sentences", "how the UV of a lamp falls with distance")},
     {"device.air_gap_m", QT_TRANSLATE_NOOP("sentences", "the air gap under a mat")},
     {"mat.air_gap_m", QT_TRANSLATE_NOOP("sentences", "the air gap under a mat")},
     {"device.power_tolerance", QT_TRANSLATE_NOOP("sentences", "how far a device strays from its rated power")},

@@ -104,6 +104,7 @@ constexpr FieldName rows[] = {
     {"below", QT_TRANSLATE_NOOP("places", "what lies below")},
     {"age_hours", QT_TRANSLATE_NOOP("places", "hours burnt so far")},
     {"reference_open_fraction", QT_TRANSLATE_NOOP("places", "mesh in front of the meter")},
+    {"uvi_age_hours", QT_TRANSLATE_NOOP("places", "hours burnt when the UV was read")},
     {"uvi_table", QT_TRANSLATE_NOOP("places", "distance table")},
     {"distance_m", QT_TRANSLATE_NOOP("places", "distance")},
     {"uvi", QT_TRANSLATE_NOOP("places", "UV index")},

@@ -16,6 +16,8 @@ constexpr Sentence rows[] = {
     {"warn", QT_TRANSLATE_NOOP("sentences", "caution above")},
     {"short_by", QT_TRANSLATE_NOOP("sentences", "missing")},
     {"over_by", QT_TRANSLATE_NOOP("sentences", "too much")},
+    {"burnt", QT_TRANSLATE_NOOP("sentences", "burnt so far")},
+    {"burnt_when_read", QT_TRANSLATE_NOOP("sentences", "burnt when read")},
     {"distance", QT_TRANSLATE_NOOP("sentences", "distance")},
     {"clearance", QT_TRANSLATE_NOOP("sentences", "clearance")},
     {"gap", QT_TRANSLATE_NOOP("sentences", "gap")},

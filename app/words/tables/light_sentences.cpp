@@ -30,6 +30,23 @@ constexpr Sentence rows[] = {
     {"uv.not-known",
      QT_TRANSLATE_NOOP("sentences",
                        "The UV index at the animal's back is not known[ under {lamp}][ at {distance}]: {reason}.")},
+    {"uv.strong-elsewhere",
+     QT_TRANSLATE_NOOP("sentences", "On {standing_on} UV reaches an index of {range} under {lamp}. The most for "
+                                    "{species} is {max}.")},
+    {"uv.strong-elsewhere",
+     QT_TRANSLATE_NOOP("sentences", "UV is too strong on {standing_on}: index {range} at the animal's back under "
+                                    "{lamp}. The most for {species} is {max}."),
+     Verdict::falls_short, Direction::above},
+    {"uv.strong-elsewhere",
+     QT_TRANSLATE_NOOP("sentences", "UV may be too strong on {standing_on}: index {range} at the animal's back under "
+                                    "{lamp}. The most for {species} is {max}."),
+     Verdict::tight, Direction::above},
+    {"uv.nearest-not-known",
+     QT_TRANSLATE_NOOP("sentences", "On {standing_on} an animal's back comes within {distance} of {lamp}, nearer than "
+                                    "its UV readings reach. How strong it is there is not known.")},
+    {"uv.read-after-age",
+     QT_TRANSLATE_NOOP("sentences", "The UV of {lamp} was read after {burnt_when_read} of burning, but it is said to "
+                                    "have burnt {burnt} so far. It is taken as just read.")},
     {"uv.no-lamp", QT_TRANSLATE_NOOP("sentences", "This species needs UV ({species}), and no lamp here gives any.")},
     {"uv.blocked", QT_TRANSLATE_NOOP("sentences", "{cover} keeps the UV of {lamp} from the animal.")},
     {"uv.not-needed",
@@ -40,6 +57,10 @@ constexpr Sentence rows[] = {
      QT_TRANSLATE_NOOP(
          "sentences",
          "There is hardly any shade from the UV of {lamp}: only {likely:percent} of the floor lies out of it.")},
+    {"uv.no-shade",
+     QT_TRANSLATE_NOOP("sentences", "There may be too little shade from the UV of {lamp}: only {likely:percent} of the "
+                                    "floor surely lies out of it."),
+     Verdict::tight, Direction::above},
     {"uv.compact-caution",
      QT_TRANSLATE_NOOP("sentences", "{lamp} is a compact UV lamp. Its light is strong close by and weak a little "
                                     "further: measure it before you rely on it.")},

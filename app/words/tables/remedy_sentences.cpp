@@ -99,6 +99,9 @@ constexpr Sentence rows[] = {
      QT_TRANSLATE_NOOP(
          "sentences",
          "Enter the maker's distance table of {device}, or measure the UV index at {distance} and enter it.")},
+    {"remedy.other-uv-lamp",
+     QT_TRANSLATE_NOOP("sentences", "No height of {device} does it. Use a lamp that gives {times} times its UV at the "
+                                    "same distance.")},
     {"remedy.replace-lamp",
      QT_TRANSLATE_NOOP("sentences", "Replace {device}: its UV has faded, and a new one reaches the target.")},
     {"remedy.change-times", QT_TRANSLATE_NOOP("sentences", "Set the timer for {to} of light a day, a change of {by}.")},

@@ -60,6 +60,8 @@ int main(int argc, char** argv)
           QStringLiteral("0")},
          {QStringLiteral("tab"), QStringLiteral("Tab of the results, from 0."), QStringLiteral("number"),
           QStringLiteral("0")},
+         {QStringLiteral("layer"), QStringLiteral("What is laid over the floor, from 0."), QStringLiteral("number"),
+          QStringLiteral("0")},
          {QStringLiteral("course"), QStringLiteral("Day or drill that the chart of hours shows, from 0."),
           QStringLiteral("number"), QStringLiteral("0")},
          {QStringLiteral("pointer"), QStringLiteral("Where the mouse points, in shares of the drawing."),
@@ -93,6 +95,8 @@ int main(int argc, char** argv)
     }
     window.findChild<QComboBox*>(QStringLiteral("courseChooser"))
         ->setCurrentIndex(parser.value(QStringLiteral("course")).toInt());
+    window.findChild<QComboBox*>(QStringLiteral("layerChooser"))
+        ->setCurrentIndex(parser.value(QStringLiteral("layer")).toInt());
     if (parser.isSet(QStringLiteral("pointer"))) {
         point_at(*window.findChild<QWidget*>(QStringLiteral("sheet")), parser.value(QStringLiteral("pointer")));
     }

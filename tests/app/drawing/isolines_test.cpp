@@ -1,6 +1,7 @@
 #include "app/drawing/isolines.hpp"
 
 #include <cmath>
+#include <limits>
 
 #include "app/drawing/colour_map.hpp"
 #include "tests/catch.hpp"
@@ -67,4 +68,23 @@ TEST_CASE("Warmer is always lighter, so that the map prints in grey")
         CHECK(grey > before);
         before = grey;
     }
+}
+
+TEST_CASE("Where a value is not known no line runs")
+{
+    const Grid grid{8, 4, 1.0, 1.0};
+    std::vector<double> values;
+    for (std::size_t cell = 0; cell < 32; ++cell) {
+        const std::size_t column = cell % grid.columns;
+        values.push_back(column == 3 ? std::numeric_limits<double>::quiet_NaN() : static_cast<double>(column) + 0.5);
+    }
+    CHECK(isolines(values, grid, 3.0).empty()); // it would have run up to the unknown column
+    CHECK(isolines(values, grid, 6.2).size() == 1);
+}
+
+TEST_CASE("What is not known has no colour")
+{
+    const QImage image = field_image({1.0, std::numeric_limits<double>::quiet_NaN()}, 2, 1, {0.0, 2.0});
+    CHECK(image.pixelColor(0, 0).alpha() == 255);
+    CHECK(image.pixelColor(1, 0).alpha() == 0);
 }

@@ -129,3 +129,12 @@ TEST_CASE("A date names its month, so that day and month can't be mixed up")
     CHECK(metric.iso_date("2026-11-05") == "5 Nov 2026");
     CHECK(metric.iso_date("autumn") == "not known");
 }
+
+TEST_CASE("What is only roughly known has two digits")
+{
+    CHECK(metric.about(5625.2, Quantity::hours) == "5,600 h");
+    CHECK(metric.about(96.4, Quantity::hours) == "96 h");
+    CHECK(metric.about(7.26, Quantity::hours) == "7.3 h");
+    CHECK(metric.about(9.97, Quantity::hours) == "10.0 h");
+    CHECK(metric.about(0.0, Quantity::hours) == "0 h");
+}

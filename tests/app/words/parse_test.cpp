@@ -117,3 +117,24 @@ TEST_CASE("What is shown reads back to what was stored, within the digits shown"
         }
     }
 }
+
+TEST_CASE("A UV index may be typed as what it is defined by")
+{
+    // WHO, WMO, UNEP & ICNIRP 2002, Global Solar UV Index (from memory): 25 mW/m2 of reddening light are 1.
+    CHECK(parsed(metric, "3", Quantity::uv_index) == Approx(3.0));
+    CHECK(parsed(metric, "3 UVI", Quantity::uv_index) == Approx(3.0));
+    CHECK(parsed(metric, "75 mW/m²", Quantity::uv_index) == Approx(3.0));
+    CHECK(parsed(us, "120 mW/m2", Quantity::uv_index) == Approx(4.8));
+}
+
+TEST_CASE("What a broadband meter reads is no UV index, and it is said why")
+{
+    for (const char* text : {"50 µW/cm²", "50 uW/cm2", "50μw / cm²"}) {
+        INFO(text);
+        CHECK(refused(metric, text, Quantity::uv_index));
+        const QString why = metric.why_not(QString::fromUtf8(text), Quantity::uv_index);
+        CHECK(why.contains(QStringLiteral("from 0.5 to 20"))); // ISO 17166 at 315 nm and at 298 nm, by hand
+    }
+    CHECK(metric.why_not(QStringLiteral("fifty"), Quantity::uv_index).isEmpty());
+    CHECK(metric.why_not(QStringLiteral("50 µW/cm²"), Quantity::length).isEmpty());
+}
