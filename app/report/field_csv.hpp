@@ -7,8 +7,10 @@
 
 namespace loam::report {
 
-// One row for each cell of each known case: enclosure, case, x_m, y_m, surface_c, ground_c, operative_c, beam_w_m2; the
-// place is the cell's centre, counted from the front left corner. A case whose balance did not close has no rows.
+// One row for each cell of each known case: enclosure, case, part (floor, front, back, left, right, top), x_m, y_m, z_m
+// of the cell's centre from the front left corner of the base (z_m empty on the floor: the bed's surface), surface_c
+// (inside), outside_c (of walls and top), and on the floor ground_c, operative_c, beam_w_m2. What mesh or nothing
+// closes has no rows, nor has a case whose balance did not close.
 std::string field_csv(const assess::Assessment& assessment);
 
 } // namespace loam::report

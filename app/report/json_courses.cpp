@@ -34,6 +34,30 @@ json::Node limits_node(const std::vector<assess::TimeToLimit>& limits)
     return list;
 }
 
+json::Node swing_node(const climate::Swing& swing)
+{
+    json::Node node = json::Node::object();
+    node.add("low", number(swing.low)).add("high", number(swing.high));
+    return node;
+}
+
+// Likely values over one cycle.
+json::Node switching_node(const std::vector<assess::SwitchingResult>& all)
+{
+    json::Node list = json::Node::array();
+    for (const assess::SwitchingResult& each : all) {
+        json::Node node = json::Node::object();
+        node.add("device", text(each.device)).add("lamps_on", json::Node::of(each.lamps_on));
+        node.add("hysteresis_k", number(each.hysteresis_k)).add("assumed", json::Node::of(each.assumed));
+        node.add("period_h", number(each.cycle.period_h)).add("on_share", number(each.cycle.on_share));
+        node.add("times_per_day", number(each.cycle.per_day)).add("probe_c", swing_node(each.cycle.probe_c));
+        node.add("warm_c", swing_node(each.cycle.warm_c)).add("basking_c", swing_node(each.cycle.basking_c));
+        node.add("hottest_c", number(each.cycle.hottest_c)).add("digging_c", number(each.cycle.digging_c));
+        list.add(std::move(node));
+    }
+    return list;
+}
+
 // What every course has, behind what names it.
 void add_course(json::Node& node, const assess::CourseResult& result)
 {
@@ -69,6 +93,7 @@ void add_courses(json::Node& node, const assess::EnclosureResult& enclosure)
     for (const assess::CourseResult& result : enclosure.days) {
         json::Node day = json::Node::object();
         day.add("season", text(result.id)).add("unrest_k", number(result.course.unrest_k));
+        day.add("switching", switching_node(result.switching));
         add_course(day, result);
         days.add(std::move(day));
     }

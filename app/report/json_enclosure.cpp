@@ -90,6 +90,17 @@ json::Node zone_node(const assess::ZoneResult& zone, bool known)
     return node;
 }
 
+// A range and where it is. null: not known, or nothing there to be hot.
+json::Node peak_node(const std::optional<climate::PanelPeak>& peak)
+{
+    if (!peak) {
+        return {};
+    }
+    json::Node node = range(peak->temperature_c);
+    node.add("x_m", number(peak->at.x_m)).add("y_m", number(peak->at.y_m)).add("z_m", number(peak->at.z_m));
+    return node;
+}
+
 json::Node heat_node(const std::vector<assess::HeatCase>& cases)
 {
     json::Node list = json::Node::array();
@@ -100,9 +111,13 @@ json::Node heat_node(const std::vector<assess::HeatCase>& cases)
         }
         json::Node node = json::Node::object();
         node.add("case", text(heat.id)).add("power_w", heat.known ? number(heat.power_w) : json::Node());
+        node.add("room_c", heat.known ? range(heat.detail.room_c) : json::Node());
         node.add("loss_w", heat.known ? number(heat.loss_w) : json::Node()).add("zones", std::move(zones));
         node.add("floor_share_in_band", range(heat.floor_share_in_band));
+        node.add("gradient_k", heat.known ? range(heat.detail.gradient_k) : json::Node());
         node.add("hottest_surface_c", heat.known ? range(heat.detail.hottest_surface_c) : json::Node());
+        node.add("hottest_wall_c", peak_node(heat.detail.hottest_wall));
+        node.add("hottest_top_c", peak_node(heat.detail.hottest_top));
         list.add(std::move(node));
     }
     return list;

@@ -63,6 +63,38 @@ QString energy_sentence(const assess::CourseResult& result, const Speaker& speak
                      .arg(energy, hours(result.course.points.back().hour, speaker));
 }
 
+// Minutes while it is quick, hours where it is slow.
+QString lapse(double value_h, const Speaker& speaker)
+{
+    return value_h < 1.5 ? say("%1 min").arg(speaker.formatter().number(60.0 * value_h, 0)) : hours(value_h, speaker);
+}
+
+QString switching_sentence(const assess::SwitchingResult& switching, const Speaker& speaker)
+{
+    const words::Formatter& format = speaker.formatter();
+    const climate::Switching& cycle = switching.cycle;
+    const auto swing = [&](const climate::Swing& both) {
+        return say("%1 to %2")
+            .arg(format.value(both.low, Quantity::temperature), format.value(both.high, Quantity::temperature));
+    };
+    QString text = switching.lamps_on ? say("While the lamps are on, %1 switches on every %2, for %3 each time: its "
+                                            "probe swings from %4, the warm side from %5.")
+                                      : say("While the lamps are off, %1 switches on every %2, for %3 each time: its "
+                                            "probe swings from %4, the warm side from %5.");
+    text = text.arg(speaker.name_of(switching.device), lapse(cycle.period_h, speaker),
+                    lapse(cycle.on_share * cycle.period_h, speaker), swing(cycle.probe_c), swing(cycle.warm_c));
+    if (switching.assumed) {
+        text += QLatin1Char(' ') + say("That is if it switches, and %1 apart, which the plan does not say.")
+                                       .arg(format.value(switching.hysteresis_k, Quantity::temperature_difference));
+    }
+    constexpr double often_h = 0.25;
+    if (cycle.period_h < often_h) {
+        text +=
+            QLatin1Char(' ') + say("So often wears a switch out, and a lamp: one that dims or pulses suits better.");
+    }
+    return text;
+}
+
 void add_day(const assess::CourseResult& result, const Speaker& speaker, QStringList& sentences)
 {
     const Course& course = result.course;
@@ -82,6 +114,9 @@ void add_day(const assess::CourseResult& result, const Speaker& speaker, QString
                                   result.warm_spread_k, speaker),
                           degrees(*extreme(course, &CoursePoint::cool_c, true, any), &CoursePoint::cool_c,
                                   result.cool_spread_k, speaker));
+    for (const assess::SwitchingResult& switching : result.switching) {
+        sentences << switching_sentence(switching, speaker);
+    }
     constexpr double restless_k = 0.1; // less does not show in a figure with one decimal
     if (course.unrest_k > restless_k) {
         sentences << say("The day does not come to repeat itself: it ends up to %1 from where it began.")

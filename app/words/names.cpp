@@ -178,6 +178,33 @@ QString top_kind(plan::TopKind kind)
     return nth(words, kind);
 }
 
+QString wall(plan::Wall wall)
+{
+    static constexpr std::array words{QT_TRANSLATE_NOOP("names", "front wall"), QT_TRANSLATE_NOOP("names", "back wall"),
+                                      QT_TRANSLATE_NOOP("names", "left wall"),
+                                      QT_TRANSLATE_NOOP("names", "right wall")};
+    return nth(words, wall);
+}
+
+QString side(plan::Side side)
+{
+    static constexpr std::array words{QT_TRANSLATE_NOOP("names", "inside"), QT_TRANSLATE_NOOP("names", "outside")};
+    return nth(words, side);
+}
+
+QString lining_of(plan::Wall wall, plan::Side side)
+{
+    static constexpr std::array words{QT_TRANSLATE_NOOP("names", "lining inside the front wall"),
+                                      QT_TRANSLATE_NOOP("names", "lining outside the front wall"),
+                                      QT_TRANSLATE_NOOP("names", "lining inside the back wall"),
+                                      QT_TRANSLATE_NOOP("names", "lining outside the back wall"),
+                                      QT_TRANSLATE_NOOP("names", "lining inside the left wall"),
+                                      QT_TRANSLATE_NOOP("names", "lining outside the left wall"),
+                                      QT_TRANSLATE_NOOP("names", "lining inside the right wall"),
+                                      QT_TRANSLATE_NOOP("names", "lining outside the right wall")};
+    return nth(words, static_cast<std::size_t>(wall) * 2 + static_cast<std::size_t>(side));
+}
+
 QString place(plan::Place place)
 {
     static constexpr std::array words{

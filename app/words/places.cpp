@@ -37,6 +37,12 @@ std::optional<QString> in_enclosure(const plan::Enclosure& enclosure, std::strin
     if (const auto* fitting = with_id(enclosure.fittings, id)) {
         return with_id(fitting_kind(fitting->kind), fitting->id);
     }
+    if (const auto* panel = with_id(enclosure.shell.panels, id)) {
+        return with_id(wall(panel->wall), panel->id);
+    }
+    if (const auto* lining = with_id(enclosure.shell.linings, id)) {
+        return with_id(lining_of(lining->wall, lining->side), lining->id);
+    }
     if (const auto* cover = with_id(enclosure.shell.top.covers, id)) {
         return with_id(say("cover"), cover->id);
     }
@@ -94,6 +100,12 @@ std::string id_in_list(const plan::Plan& plan, const plan::Enclosure* enclosure,
     }
     if (list == QStringLiteral("equipment")) {
         return id_at(enclosure->equipment, index);
+    }
+    if (list == QStringLiteral("panels")) {
+        return id_at(enclosure->shell.panels, index);
+    }
+    if (list == QStringLiteral("linings")) {
+        return id_at(enclosure->shell.linings, index);
     }
     if (list == QStringLiteral("covers")) {
         return id_at(enclosure->shell.top.covers, index);

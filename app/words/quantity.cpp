@@ -37,6 +37,8 @@ DisplayUnit metric_unit(Quantity quantity)
         return {QStringLiteral("kPa"), 1.0, 0.0, 1};
     case Quantity::conductivity:
         return {QStringLiteral("W/(m·K)"), 1.0, 0.0, 3};
+    case Quantity::conductance:
+        return {QStringLiteral("W/K"), 1.0, 0.0, 0};
     default:
         return {};
     }
@@ -47,6 +49,7 @@ DisplayUnit us_unit(Quantity quantity)
 {
     constexpr double inch_m = units::inch_m;
     constexpr double watt_m2_per_btu_h_ft2 = 3.154590745; // NIST SP 811, from memory
+    constexpr double watt_k_per_btu_h_f = 0.5275279263;   // NIST SP 811, from memory
     constexpr double kilopascal_per_psi = units::pound_kg * units::standard_gravity_m_s2 / (inch_m * inch_m) / 1000.0;
     switch (quantity) {
     case Quantity::length:
@@ -71,6 +74,8 @@ DisplayUnit us_unit(Quantity quantity)
         return {QStringLiteral("°F"), 1.8, 0.0, 1};
     case Quantity::flux:
         return {QStringLiteral("BTU/(h·sq ft)"), 1.0 / watt_m2_per_btu_h_ft2, 0.0, 1};
+    case Quantity::conductance:
+        return {QStringLiteral("BTU/(h·°F)"), 1.0 / watt_k_per_btu_h_f, 0.0, 0};
     case Quantity::pressure:
         return {QStringLiteral("psi"), 1.0 / kilopascal_per_psi, 0.0, 2};
     default:

@@ -27,6 +27,7 @@ enum class Quantity {
     pressure,               // kPa: kPa, psi
     fraction,               // 0..1: %
     conductivity,           // W/(m K)
+    conductance,            // W/K: W/K, BTU/(h °F)
     current,                // A
     voltage,                // V
     hours,

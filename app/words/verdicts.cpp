@@ -39,9 +39,10 @@ const char* too(Direction direction, Subject subject)
     return "";
 }
 
-constexpr std::array<std::pair<std::string_view, Subject>, 23> subjects{{
+constexpr std::array<std::pair<std::string_view, Subject>, 24> subjects{{
     {"danger.mat-under-bed", Subject::temperature},
     {"danger.mat-on-pane", Subject::temperature},
+    {"danger.wall-near-lamp", Subject::temperature},
     {"danger.lamp-dried-surface", Subject::temperature},
     {"danger.touch-burn", Subject::temperature},
     {"danger.no-escape-from-heat", Subject::temperature},

@@ -38,6 +38,9 @@ QString group(catalog::Group group);
 QString device_kind(plan::DeviceKind kind); // "flood lamp"
 QString fitting_kind(plan::FittingKind kind);
 QString top_kind(plan::TopKind kind);
+QString wall(plan::Wall wall);
+QString side(plan::Side side);
+QString lining_of(plan::Wall wall, plan::Side side);
 QString place(plan::Place place);
 QString sex(plan::Sex sex);
 

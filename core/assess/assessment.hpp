@@ -14,6 +14,7 @@
 #include "core/catalog/rule.hpp"
 #include "core/climate/course.hpp"
 #include "core/climate/steady.hpp"
+#include "core/climate/switching.hpp"
 #include "core/explain.hpp"
 #include "core/money.hpp"
 #include "core/plan/site.hpp"
@@ -228,6 +229,16 @@ struct TimeToLimit {
     friend bool operator==(const TimeToLimit&, const TimeToLimit&) = default;
 };
 
+// A thermostat that switches on and off, in one of a day's two states.
+struct SwitchingResult {
+    std::string device;
+    bool lamps_on = true;
+    double hysteresis_k = 0.0;
+    bool assumed = false; // the plan does not say the hysteresis, or not that it switches
+    climate::Switching cycle;
+    friend bool operator==(const SwitchingResult&, const SwitchingResult&) = default;
+};
+
 // What runs over hours. Readings are likely values; their range is that of the steady case it starts from.
 struct CourseResult {
     std::string id; // days: winter, summer; drills: power-cut, lamp-out, mat-stuck-on, heat-wave, covers-off; warm-up
@@ -236,6 +247,7 @@ struct CourseResult {
     Range warm_spread_k;
     Range cool_spread_k;
     std::vector<TimeToLimit> limits;
+    std::vector<SwitchingResult> switching; // of a day
     friend bool operator==(const CourseResult&, const CourseResult&) = default;
 };
 

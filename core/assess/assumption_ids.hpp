@@ -38,6 +38,7 @@ inline constexpr auto assumption_ids = std::to_array<AssumptionId>({
     {"device.height_above_top_m", "m"}, // of a lamp on the box whose height is not stated
     {"device.air_gap_m", "m"},
     {"device.age_hours", "h"},
+    {"control.hysteresis_k", "K"},   // of a thermostat that switches
     {"device.power_tolerance", "1"}, // factor on a stated power
     {"uv.light_behind_face_m", "m"}, // where a lamp's light seems to come from, for a single reading
     {"circuit.other_load_w", "W"},

@@ -1,5 +1,8 @@
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <string>
+#include <vector>
 
 #include "core/assess/reach.hpp"
 
@@ -80,6 +83,20 @@ void judge_part(const Context& context, const Housed& housed, Notes& notes, cons
         .remedy = remedy("remedy.move-lamp", {{"by", clearance.needed_m - gap_m, "m"}}, {{"device", known.device.id}});
 }
 
+// What a lamp over the wall or inside it comes near: the panel and whatever lines it.
+std::vector<std::string> materials_of(const plan::Shell& shell, plan::Wall wall)
+{
+    const auto panel = std::find_if(shell.panels.begin(), shell.panels.end(),
+                                    [wall](const plan::Panel& each) { return each.wall == wall; });
+    std::vector<std::string> materials{panel != shell.panels.end() ? panel->material : shell.walls};
+    for (const plan::Lining& lining : shell.linings) {
+        if (lining.wall == wall) {
+            materials.push_back(lining.material);
+        }
+    }
+    return materials;
+}
+
 void judge_shell(const Context& context, const Housed& housed, Notes& notes, const KnownDevice& known,
                  const Clearance& clearance)
 {
@@ -88,11 +105,23 @@ void judge_shell(const Context& context, const Housed& housed, Notes& notes, con
         judge_part(context, housed, notes, known, clearance, "top", "board", std::abs(known.z_m - shell.height_m));
     }
     const double half_m = known.device.length_m.value_or(0.0) / 2.0;
-    const double sideways_m = std::min({known.device.x_m - half_m, shell.length_m - known.device.x_m - half_m,
-                                        known.device.y_m, shell.width_m - known.device.y_m});
     const double over_m = std::max(0.0, known.z_m - shell.height_m);
-    judge_part(context, housed, notes, known, clearance, "walls", shell.walls,
-               std::hypot(std::max(0.0, sideways_m), over_m));
+    // The nearest wall of each make: one sentence each.
+    std::map<std::string, double> gap_m;
+    const auto meet = [&](plan::Wall wall, double sideways_m) {
+        const double here_m = std::hypot(std::max(0.0, sideways_m), over_m);
+        for (const std::string& material : materials_of(shell, wall)) {
+            const auto [at, is_new] = gap_m.emplace(material, here_m);
+            at->second = std::min(at->second, here_m);
+        }
+    };
+    meet(plan::Wall::left, known.device.x_m - half_m);
+    meet(plan::Wall::right, shell.length_m - known.device.x_m - half_m);
+    meet(plan::Wall::front, known.device.y_m);
+    meet(plan::Wall::back, shell.width_m - known.device.y_m);
+    for (const auto& [material, nearest_m] : gap_m) {
+        judge_part(context, housed, notes, known, clearance, "walls", material, nearest_m);
+    }
 }
 
 } // namespace

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/assess/room_share.hpp"
+
 namespace loam::assess {
 
 namespace {
@@ -21,7 +23,14 @@ std::optional<Range> room_figure(const Context& context, Notes& notes, std::opti
 struct Season {
     std::string name;
     const plan::RoomCase& room;
+    bool boxes_warm_it = false; // in winter the room's own heating gives the less
 };
+
+Range warmed(const Context& context, const Range& room_c, bool lamps_on)
+{
+    const Range by = rise_by_boxes(context, lamps_on).value_or(Range{});
+    return {room_c.low + by.low, room_c.likely + by.likely, room_c.high + by.high};
+}
 
 void add_season(const Context& context, Notes& notes, const Season& season, std::vector<climate::Case>& cases)
 {
@@ -37,11 +46,14 @@ void add_season(const Context& context, Notes& notes, const Season& season, std:
         room_figure(context, notes, season.room.day_c, season.name + "/day_c", base + "day_c", "room.stated_spread_k");
     const auto night = room_figure(context, notes, season.room.night_c, season.name + "/night_c", base + "night_c",
                                    "room.stated_spread_k");
+    const auto in_room = [&](const Range& stated, bool lamps_on) {
+        return season.boxes_warm_it ? warmed(context, stated, lamps_on) : stated;
+    };
     if (day) {
-        cases.push_back({season.name + "-day", {*day, *humidity}, true, climate::Fault::none});
+        cases.push_back({season.name + "-day", {in_room(*day, true), *humidity}, true, climate::Fault::none});
     }
     if (night) {
-        cases.push_back({season.name + "-night", {*night, *humidity}, false, climate::Fault::none});
+        cases.push_back({season.name + "-night", {in_room(*night, false), *humidity}, false, climate::Fault::none});
     }
 }
 
@@ -51,8 +63,8 @@ std::vector<climate::Case> climate_cases(const Context& context, const climate::
 {
     const plan::Room& room = context.plan.site.room;
     std::vector<climate::Case> cases;
-    add_season(context, notes, {"winter", room.winter}, cases);
-    add_season(context, notes, {"summer", room.summer}, cases);
+    add_season(context, notes, {"winter", room.winter, false}, cases);
+    add_season(context, notes, {"summer", room.summer, true}, cases);
     const auto heat_wave =
         room_figure(context, notes, room.heat_wave_c, "heat_wave_c", "room.heat_wave_c", "room.stated_spread_k");
     const climate::Case* summer_day = nullptr;
@@ -64,7 +76,10 @@ std::vector<climate::Case> climate_cases(const Context& context, const climate::
     }
     const climate::Case summer = *summer_day; // the vector grows below
     if (heat_wave) {
-        cases.push_back({"heat-wave", {*heat_wave, summer.room.relative_humidity}, true, climate::Fault::none});
+        cases.push_back({"heat-wave",
+                         {warmed(context, *heat_wave, true), summer.room.relative_humidity},
+                         true,
+                         climate::Fault::none});
     }
     if (!box.mats.empty()) {
         cases.push_back({"mat-stuck-on", summer.room, true, climate::Fault::mats_stuck_on});

@@ -21,6 +21,11 @@ std::optional<NotComputable> fill_contents(const Context& context, const Housed&
                 return NotComputable{"assumption-missing", fitting.id};
             }
             box.perches.push_back({fitting.id, area, height->high}); // reach is a matter of safety
+            box.blocks.push_back({.id = fitting.id,
+                                  .area = area,
+                                  .rotation_deg = fitting.rotation_deg.value_or(0.0),
+                                  .height_m = height->likely,
+                                  .hollow = is_hide(fitting.kind)});
         }
     }
     if (const auto bodies = largest_bodies(context, housed, notes)) {
@@ -39,6 +44,7 @@ std::optional<NotComputable> fill_contents(const Context& context, const Housed&
             .remedy = state(housed.pointer("/moisture/misting_l_per_day"));
     }
     box.misting_l_per_day = *misting;
+    box.mistings_per_day = static_cast<int>(housed.enclosure.moisture.mistings_per_day.value_or(0));
     return std::nullopt;
 }
 

@@ -62,6 +62,7 @@ std::optional<NotComputable> add_lamp(const KnownDevice& known, const Housed& ho
     lamp.beam_deg = *beam;
     lamp.length_m = known.device.length_m.value_or(0.0);
     lamp.above_top = known.above_top;
+    lamp.dome_m = known.device.dome_diameter_m.value_or(0.0);
     lamp.at_night = !known.timed;
     lamp.thermal =
         known.device.kind == plan::DeviceKind::ceramic_heater || known.device.kind == plan::DeviceKind::radiant_panel;

@@ -62,6 +62,44 @@ std::optional<NotComputable> take(std::variant<climate::Sheet, NotComputable> fo
     return std::nullopt;
 }
 
+climate::WallBuild& build_of(climate::Box& box, plan::Wall wall)
+{
+    const auto same = static_cast<climate::Wall>(wall);
+    for (climate::WallBuild& build : box.other_walls) {
+        if (build.wall == same) {
+            return build;
+        }
+    }
+    box.other_walls.push_back({same, std::nullopt, {}, {}});
+    return box.other_walls.back();
+}
+
+std::optional<NotComputable> fill_other_walls(const Context& context, const Housed& housed, Notes& notes,
+                                              climate::Box& box)
+{
+    const plan::Shell& shell = housed.enclosure.shell;
+    for (std::size_t i = 0; i < shell.panels.size(); ++i) {
+        const plan::Panel& each = shell.panels[i];
+        climate::WallLayer layer{.id = each.id, .sheet = {}};
+        const std::string pointer = housed.pointer("/shell/panels/" + std::to_string(i) + "/thickness_m");
+        if (auto missing = take(panel(context, notes, each.material, each.thickness_m, pointer), layer.sheet)) {
+            return missing;
+        }
+        build_of(box, each.wall).panel = std::move(layer);
+    }
+    for (std::size_t i = 0; i < shell.linings.size(); ++i) {
+        const plan::Lining& each = shell.linings[i];
+        climate::WallLayer layer{.id = each.id, .sheet = {}};
+        const std::string pointer = housed.pointer("/shell/linings/" + std::to_string(i) + "/thickness_m");
+        if (auto missing = take(panel(context, notes, each.material, each.thickness_m, pointer), layer.sheet)) {
+            return missing;
+        }
+        climate::WallBuild& build = build_of(box, each.wall);
+        (each.side == plan::Side::inside ? build.inside : build.outside).push_back(std::move(layer));
+    }
+    return std::nullopt;
+}
+
 std::optional<NotComputable> fill_covers(const Context& context, const Housed& housed, climate::Box& box)
 {
     for (const plan::Cover& cover : housed.enclosure.shell.top.covers) {
@@ -155,6 +193,9 @@ std::optional<NotComputable> fill_shell(const Context& context, const Housed& ho
     if (auto missing =
             take(panel(context, notes, shell.base, shell.base_thickness_m, housed.pointer("/shell/base_thickness_m")),
                  box.base)) {
+        return missing;
+    }
+    if (auto missing = fill_other_walls(context, housed, notes, box)) {
         return missing;
     }
     if (auto missing = fill_top(context, housed, notes, box)) {

@@ -1,6 +1,7 @@
 #include "core/assess/courses.hpp"
 
 #include "core/assess/side_by_side.hpp"
+#include "core/assess/switching.hpp"
 
 namespace loam::assess {
 
@@ -63,9 +64,15 @@ std::optional<CourseStage> assess_courses(const Context& context, const Housed& 
         }
     }
     std::vector<std::optional<climate::Course>> courses(plans.size());
-    side_by_side(plans.size(), [&](std::size_t i) {
+    std::vector<SwitchingPlan> switching = plan_switching(context, housed, stage.notes, climate.solved);
+    std::vector<char> cycles(switching.size(), 0);
+    side_by_side(plans.size() + switching.size(), [&](std::size_t i) {
         climate::Workspace own = workspace;
-        courses[i] = run(plans[i], own, stop);
+        if (i < plans.size()) {
+            courses[i] = run(plans[i], own, stop);
+        } else {
+            cycles[i - plans.size()] = follow(switching[i - plans.size()], own, stop) ? 1 : 0;
+        }
     });
     if (stop.stop_requested()) {
         return std::nullopt;
@@ -85,6 +92,11 @@ std::optional<CourseStage> assess_courses(const Context& context, const Housed& 
             report_drill(stage.notes, housed, result, plans[i]);
         }
         if (i < days) {
+            for (std::size_t s = 0; s < switching.size(); ++s) {
+                if (cycles[s] != 0 && switching[s].season == result.id) {
+                    result.switching.push_back(switching[s].result);
+                }
+            }
             stage.days.push_back(std::move(result));
         } else if (i < drills) {
             stage.drills.push_back(std::move(result));

@@ -57,6 +57,12 @@ bool deserves_spare(plan::DeviceKind kind)
     return kind == plan::DeviceKind::flood_lamp || kind == plan::DeviceKind::mercury_vapour_lamp;
 }
 
+// One that pulses or dims, as it is said or as what shines needs.
+bool dims(const plan::Control& control, bool shines)
+{
+    return control.method ? *control.method != plan::ThermostatMethod::on_off : shines;
+}
+
 void add_control(std::vector<buying::Need>& needs, const Housed& housed, const KnownDevice& known)
 {
     const plan::Device& device = known.device;
@@ -69,7 +75,7 @@ void add_control(std::vector<buying::Need>& needs, const Housed& housed, const K
         kind = "control.dimmer";
         break;
     case plan::ControlKind::thermostat:
-        kind = shines ? "control.thermostat-dimming" : "control.thermostat-on-off";
+        kind = dims(device.control, shines) ? "control.thermostat-dimming" : "control.thermostat-on-off";
         break;
     }
     needs.push_back(need(kind, 1.0, "each", "need.control", housed.at(device.id), device.power_w));

@@ -18,6 +18,8 @@ inline constexpr auto finding_codes = std::to_array<CodeEntry>({
     {"danger.mat-under-bed", "low likely high warn max over_by", "mat case regulated"},
     // A pane with a mat on it.
     {"danger.mat-on-pane", "low likely high max over_by", "mat case"},
+    // A wall beside a lamp, as high up as an animal reaches: what it bears for ten minutes.
+    {"danger.wall-near-lamp", "low likely high max over_by height", "case lamp"},
     // The nearest point that an animal reaches (perch or hide roof plus the height of its back).
     {"danger.climbing-reach", "reach gap needed short_by", "lamp standing_on"},
     // An unguarded lamp or heater that burns at touch, inside the box and within reach.

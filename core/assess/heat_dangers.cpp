@@ -103,6 +103,31 @@ void judge_panes(Notes& notes, const Housed& housed, const std::vector<SolvedCas
     }
 }
 
+const climate::Lamp& strongest(const std::vector<climate::Lamp>& lamps)
+{
+    return *std::max_element(lamps.begin(), lamps.end(), [](const auto& left, const auto& right) {
+        return left.power_w.likely * left.radiant_share.likely < right.power_w.likely * right.radiant_share.likely;
+    });
+}
+
+// An animal leans on a wall for a while and can leave it: what skin bears for ten minutes.
+void judge_walls(Notes& notes, const Housed& housed, const std::vector<SolvedCase>& cases)
+{
+    const auto wall = [](const climate::CaseResult& result) {
+        return result.hottest_wall ? result.hottest_wall->temperature_c : Range{};
+    };
+    const SolvedCase* worst = hottest(cases, wall, false);
+    if (worst == nullptr || worst->box.lamps.empty() || wall(worst->result).high <= ten_minutes_c) {
+        return;
+    }
+    const climate::Lamp& lamp = strongest(worst->box.lamps);
+    std::vector<Input> inputs = inputs_over(wall(worst->result), ten_minutes_c, "degC");
+    inputs.push_back({"height", worst->result.hottest_wall->at.z_m, "m"});
+    report(notes, "danger.wall-near-lamp", {Verdict::danger, Direction::above}, housed.at(lamp.id),
+           because("rule.burn-threshold", inputs, {{"case", worst->room.id}, {"lamp", lamp.id}}, burn_source))
+        .remedy = remedy("remedy.away-from-wall", {{"to", ten_minutes_c, "degC"}}, {{"device", lamp.id}});
+}
+
 // The fitting whose top is the hottest place. Empty: it is the bed.
 std::string fitting_at(const Housed& housed, const climate::Point& at)
 {
@@ -143,12 +168,10 @@ void judge_surface(Notes& notes, const Housed& housed, const std::vector<SolvedC
                because("rule.burn-threshold", inputs, {{"case", worst->room.id}}, burn_source));
         return;
     }
-    const auto lamp = std::max_element(lamps.begin(), lamps.end(), [](const auto& left, const auto& right) {
-        return left.power_w.likely * left.radiant_share.likely < right.power_w.likely * right.radiant_share.likely;
-    });
-    report(notes, "danger.lamp-dried-surface", judgement, housed.at(lamp->id),
+    const climate::Lamp& lamp = strongest(lamps);
+    report(notes, "danger.lamp-dried-surface", judgement, housed.at(lamp.id),
            because("rule.burn-threshold", inputs,
-                   {{"case", worst->room.id}, {"lamp", lamp->id}, {"on", fitting_at(housed, worst->result.hottest_at)}},
+                   {{"case", worst->room.id}, {"lamp", lamp.id}, {"on", fitting_at(housed, worst->result.hottest_at)}},
                    burn_source));
 }
 
@@ -188,6 +211,7 @@ void report_heat_dangers(Notes& notes, const Housed& housed, const std::vector<S
     }
     judge_digging(notes, housed, cases);
     judge_panes(notes, housed, cases);
+    judge_walls(notes, housed, cases);
     judge_surface(notes, housed, cases, species);
     for (const catalog::Species* one : species) {
         judge_escape(notes, housed, cases, *one);

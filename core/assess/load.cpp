@@ -32,6 +32,48 @@ std::optional<substrate::Panel> panel(const Context& context, const Housed& hous
         likely_m, {density.low * thickness->low / likely_m, density.likely, density.high * thickness->high / likely_m}};
 }
 
+bool add_panels(const Context& context, const Housed& housed, Notes& notes, substrate::ShellForm& form)
+{
+    const std::vector<plan::Panel>& panels = housed.enclosure.shell.panels;
+    for (std::size_t i = 0; i < panels.size(); ++i) {
+        const auto sheet = panel(context, housed, notes, panels[i].material, panels[i].thickness_m,
+                                 "panels/" + std::to_string(i) + "/thickness_m", "walls");
+        if (!sheet) {
+            return false;
+        }
+        switch (panels[i].wall) {
+        case plan::Wall::front:
+            form.front = sheet;
+            break;
+        case plan::Wall::back:
+            form.back = sheet;
+            break;
+        case plan::Wall::left:
+            form.left = sheet;
+            break;
+        case plan::Wall::right:
+            form.right = sheet;
+            break;
+        }
+    }
+    return true;
+}
+
+bool add_linings(const Context& context, const Housed& housed, Notes& notes, substrate::ShellForm& form)
+{
+    const std::vector<plan::Lining>& linings = housed.enclosure.shell.linings;
+    for (std::size_t i = 0; i < linings.size(); ++i) {
+        const auto sheet = panel(context, housed, notes, linings[i].material, linings[i].thickness_m,
+                                 "linings/" + std::to_string(i) + "/thickness_m", "walls");
+        if (!sheet) {
+            return false;
+        }
+        const bool is_long = linings[i].wall == plan::Wall::front || linings[i].wall == plan::Wall::back;
+        (is_long ? form.long_linings : form.side_linings).push_back(*sheet);
+    }
+    return true;
+}
+
 std::optional<substrate::ShellForm> shell_form(const Context& context, const Housed& housed, Notes& notes)
 {
     const plan::Shell& shell = housed.enclosure.shell;
@@ -46,7 +88,14 @@ std::optional<substrate::ShellForm> shell_form(const Context& context, const Hou
     if (!walls || !base || (has_pane && !top)) {
         return std::nullopt;
     }
-    return substrate::ShellForm{shell.length_m, shell.width_m, shell.height_m, *walls, *base, top};
+    substrate::ShellForm form{.length_m = shell.length_m,
+                              .width_m = shell.width_m,
+                              .height_m = shell.height_m,
+                              .walls = *walls,
+                              .base = *base,
+                              .top = top};
+    const bool known = add_panels(context, housed, notes, form) && add_linings(context, housed, notes, form);
+    return known ? std::optional(std::move(form)) : std::nullopt;
 }
 
 Range water_kg(const Context& context, const Housed& housed, Notes& notes)

@@ -53,8 +53,9 @@ inline constexpr auto remedy_codes = std::to_array<CodeEntry>({
     // Covers and moisture
     {"remedy.remove-cover", "", "cover"},
     {"remedy.move-cover", "by", "cover"},
-    {"remedy.add-cover", "area fraction"},    // of the top, away from lamps
-    {"remedy.more-misting", "to by", "case"}, // l a day
+    {"remedy.away-from-wall", "to", "device"}, // or a weaker lamp
+    {"remedy.add-cover", "area fraction"},     // of the top, away from lamps
+    {"remedy.more-misting", "to by", "case"},  // l a day
     {"remedy.less-misting", "to by", "case"},
     {"remedy.drier-bed", ""},
     {"remedy.dry-corner", ""},

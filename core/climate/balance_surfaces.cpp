@@ -28,7 +28,7 @@ void Assembly::floor_column(std::size_t c)
     const FilmValue h = film(model_.floor.film, at(face), at(layout_.lower_air()));
     convect(face, layout_.lower_air(), area_m2, h);
     radiate(face, model_.floor_patch[c], area_m2, model_.floor.emissivity);
-    if (model_.floor.wetness > 0.0 || model_.floor.mist_kg_s_m2 > 0.0)
+    if (model_.floor.wetness > 0.0 || model_.floor.mist_at(c) > 0.0)
         evaporate(c, area_m2, h);
 }
 
@@ -48,11 +48,11 @@ void Assembly::evaporate(std::size_t c, double area_m2, const FilmValue& h)
     const double wet = excess > 0.0 ? model_.floor.wetness * (1.0 - model_.floor.dryness[c]) : 1.0;
     double flow_kg_s = wet * open_kg_s * excess;
     double share = wet; // of the open-water flow's slope
-    const double mist_kg_s = model_.floor.mist_kg_s_m2 * area_m2;
+    const double mist_kg_s = model_.floor.mist_at(c) * area_m2;
     if (mist_kg_s > 0.0 && excess > 0.0) {
-        const double lasting = std::exp(-(1.0 - wet) * open_kg_s * excess / mist_kg_s);
-        flow_kg_s += mist_kg_s * (1.0 - lasting);
-        share += lasting * (1.0 - wet);
+        const MistFlow mist = mist_flow(mist_kg_s, (1.0 - wet) * open_kg_s * excess);
+        flow_kg_s += mist.flow;
+        share += mist.lasting * (1.0 - wet);
     }
     (flow_kg_s > 0.0 ? result_.evaporation_kg_s : result_.condensation_kg_s) += std::abs(flow_kg_s);
     const double weight = latent_heat_j_kg * share;

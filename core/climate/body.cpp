@@ -14,7 +14,7 @@ std::vector<double> irradiance_per_watt(const Box& box, const Scene& scene, cons
     std::vector<double> per_watt(box.lamps.size(), 0.0);
     for (std::size_t l = 0; l < box.lamps.size(); ++l) {
         const Lamp& lamp = box.lamps[l];
-        for (const PointCast& cast : cast_to_point(box, lamp, scene.exponents[l], at))
+        for (const PointCast& cast : cast_to_point(box, scene.geometry, lamp, scene.exponents[l], at))
             per_watt[l] += lamp.radiant_share.likely * region_transmittance(box, cast.region, lamp) * cast.per_m2;
     }
     return per_watt;

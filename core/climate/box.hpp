@@ -63,6 +63,24 @@ struct Vent {
     friend bool operator==(const Vent&, const Vent&) = default;
 };
 
+enum class Wall { front, back, left, right };
+
+struct WallLayer {
+    std::string id;
+    Sheet sheet;
+    friend bool operator==(const WallLayer&, const WallLayer&) = default;
+};
+
+// A wall that is not a bare `Box::walls`. Linings in the order away from the panel; outside ones are cut out around a
+// mat, which sticks to the panel.
+struct WallBuild {
+    Wall wall = Wall::front;
+    std::optional<WallLayer> panel; // absent: `Box::walls`
+    std::vector<WallLayer> inside;
+    std::vector<WallLayer> outside;
+    friend bool operator==(const WallBuild&, const WallBuild&) = default;
+};
+
 enum class ControlKind { none, dimmer, thermostat };
 
 struct Point {
@@ -76,6 +94,7 @@ struct Control {
     ControlKind kind = ControlKind::none;
     double level = 1.0;         // of a dimmer, share of full power
     double setpoint_c = 0.0;    // of a thermostat
+    bool off = false;           // held off for the moment; the bed below stays as dry as its lamp made it
     std::optional<Point> probe; // absent: the thermostat's probe is not placed, so it counts as unregulated
     friend bool operator==(const Control&, const Control&) = default;
 };
@@ -90,6 +109,7 @@ struct Lamp {
     Range beam_deg;         // full width at half maximum; 120 is Lambertian
     double length_m = 0.0;  // of a tube or panel along x, 0 for a point
     bool above_top = false; // hangs outside: its convective share stays in the room
+    double dome_m = 0.0;    // diameter of a dome whose rim lies on the mesh; 0: none
     bool thermal = false;   // glows dark (ceramic, panel): long-wave, so glass stops it and bodies absorb as they emit
     bool at_night = false;
     Control control;
@@ -125,6 +145,16 @@ struct Perch {
     friend bool operator==(const Perch&, const Perch&) = default;
 };
 
+// Something that keeps lamp light from what lies below and behind it: a hide, a rock, a log. Stands on the bed.
+struct Block {
+    std::string id;
+    Rect area;
+    double rotation_deg = 0.0; // about its centre, counter-clockwise seen from above
+    double height_m = 0.0;
+    bool hollow = false; // what its roof takes up does not reach the bed below
+    friend bool operator==(const Block&, const Block&) = default;
+};
+
 // Inputs that a keeper's readings have tied together: the box holds what remains of their ranges, and those are no
 // longer independent of each other. Empty: they are.
 struct Ties {
@@ -139,7 +169,8 @@ struct Box {
     double length_m = 0.0;
     double width_m = 0.0;
     double height_m = 0.0;
-    Sheet walls;
+    Sheet walls; // where `other_walls` say nothing else
+    std::vector<WallBuild> other_walls;
     Sheet base;
     TopKind top = TopKind::mesh;
     Sheet top_sheet;          // of a pane
@@ -152,10 +183,12 @@ struct Box {
     std::vector<Mat> mats;
     std::vector<Bowl> bowls;
     std::vector<Perch> perches;
+    std::vector<Block> blocks;
     double animal_back_m = 0.05; // height of the largest animal's back over what it stands on
     double animal_length_m = 0.15;
     bool climbs = false;
     Range misting_l_per_day;
+    int mistings_per_day = 0; // while the lamps are on; 0: spread evenly over day and night
     // Coefficients of the model with their spread; 1 is the published correlation.
     Range film_factor = exactly(1.0);
     Range exchange_factor = exactly(1.0); // of buoyant flow through mesh and vents

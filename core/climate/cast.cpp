@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "core/climate/beam.hpp"
+#include "core/climate/blocks.hpp"
 
 namespace loam::climate {
 
@@ -44,13 +45,16 @@ std::optional<std::size_t> region_of(const Box& box, const Lamp& lamp, const Poi
     return 0;
 }
 
+using Hit = std::optional<std::size_t>; // the block that is met on the way
+
 struct Caster {
     const Box& box;
+    const Geometry& geometry;
     const Lamp& lamp;
     double exponent;
     std::vector<Point> sources;
 
-    // Adds what reaches a small plane at `target` to the regions' sums.
+    // Adds what would reach a small plane at `target` to the sums of its region, or of the block that is met before.
     template <class Add> void to(const Point& target, const Normal& normal, double area_m2, const Add& add) const
     {
         for (const Point& source : sources) {
@@ -59,7 +63,8 @@ struct Caster {
             if (per_m2 <= 0.0)
                 continue;
             if (const auto region = region_of(box, lamp, source, target))
-                add(*region, per_m2 * area_m2 / static_cast<double>(sources.size()));
+                add(*region, block_between(box, geometry, source, target),
+                    per_m2 * area_m2 / static_cast<double>(sources.size()));
         }
     }
 };
@@ -93,8 +98,9 @@ void cast_on_floor(const Caster& caster, const Geometry& g, Cast& cast)
             const int row = s / samples;
             const Point target{cell.x_m + (s % samples + 0.5) / samples * g.dx_m,
                                cell.y_m + (row + 0.5) / samples * g.dy_m, g.depth_m[c]};
-            caster.to(target, Normal{}, area_m2,
-                      [&](std::size_t region, double share) { cast.column[region][c] += share; });
+            caster.to(target, Normal{}, area_m2, [&](std::size_t region, Hit hit, double share) {
+                (hit ? cast.block[region][*hit] : cast.column[region][c]) += share;
+            });
         }
     }
 }
@@ -113,7 +119,9 @@ void cast_on_walls(const Caster& caster, const Geometry& g, Cast& cast)
             at[along] = std::lerp(patch.at[along].from, patch.at[along].to, (s % samples + 0.5) / samples);
             at[2] = g.bed_mean_m + std::lerp(patch.at[2].from, patch.at[2].to, (row + 0.5) / samples);
             caster.to({at[0], at[1], at[2]}, inward(patch.plane), patch.area_m2() / (samples * samples),
-                      [&](std::size_t region, double share) { cast.patch[region][p] += share; });
+                      [&](std::size_t region, Hit hit, double share) {
+                          (hit ? cast.block[region][*hit] : cast.patch[region][p]) += share;
+                      });
         }
     }
 }
@@ -179,19 +187,17 @@ void scale_to_shares(Cast& cast)
 {
     for (std::size_t r = 0; r < cast.region_share.size(); ++r) {
         double arrived = 0.0;
-        for (const double share : cast.column[r])
-            arrived += share;
-        for (const double share : cast.patch[r])
-            arrived += share;
+        for (const auto* shares : {&cast.column[r], &cast.patch[r], &cast.block[r]})
+            for (const double share : *shares)
+                arrived += share;
         if (arrived <= 0.0) {
             cast.region_share[r] = 0.0; // a sliver that no sample saw
             continue;
         }
         const double factor = cast.region_share[r] / arrived;
-        for (double& share : cast.column[r])
-            share *= factor;
-        for (double& share : cast.patch[r])
-            share *= factor;
+        for (auto* shares : {&cast.column[r], &cast.patch[r], &cast.block[r]})
+            for (double& share : *shares)
+                share *= factor;
     }
 }
 
@@ -199,23 +205,56 @@ void scale_to_shares(Cast& cast)
 
 Cast cast_beam(const Box& box, const Geometry& geometry, const Lamp& lamp, double exponent)
 {
-    const Caster caster{box, lamp, exponent, source_points(box, lamp)};
+    const Caster caster{box, geometry, lamp, exponent, source_points(box, lamp)};
     const std::size_t regions = box.covers.size() + 1;
     Cast cast{.region_share = shares_of_regions(caster),
               .column = std::vector(regions, std::vector<double>(geometry.columns(), 0.0)),
-              .patch = std::vector(regions, std::vector<double>(geometry.patches.size(), 0.0))};
+              .patch = std::vector(regions, std::vector<double>(geometry.patches.size(), 0.0)),
+              .block = std::vector(regions, std::vector<double>(box.blocks.size(), 0.0))};
     cast_on_floor(caster, geometry, cast);
     cast_on_walls(caster, geometry, cast);
     scale_to_shares(cast);
     return cast;
 }
 
-std::vector<PointCast> cast_to_point(const Box& box, const Lamp& lamp, double exponent, const Point& point)
+std::vector<PointCast> cast_to_point(const Box& box, const Geometry& geometry, const Lamp& lamp, double exponent,
+                                     const Point& point)
 {
-    const Caster caster{box, lamp, exponent, source_points(box, lamp)};
+    const Caster caster{box, geometry, lamp, exponent, source_points(box, lamp)};
     std::vector<PointCast> casts;
-    caster.to(point, Normal{}, 1.0, [&](std::size_t region, double per_m2) { casts.push_back({per_m2, region}); });
+    caster.to(point, Normal{}, 1.0, [&](std::size_t region, Hit hit, double per_m2) {
+        if (!hit)
+            casts.push_back({per_m2, region});
+    });
     return casts;
+}
+
+std::vector<std::vector<double>> cast_on_plane(const Box& box, const Geometry& geometry, const Lamp& lamp,
+                                               double exponent, Plane plane, const std::vector<Point>& points)
+{
+    const Caster caster{box, geometry, lamp, exponent, source_points(box, lamp)};
+    std::vector<std::vector<double>> casts(box.covers.size() + 1, std::vector<double>(points.size(), 0.0));
+    for (std::size_t i = 0; i < points.size(); ++i)
+        caster.to(points[i], inward(plane), 1.0, [&](std::size_t region, Hit hit, double per_m2) {
+            if (!hit)
+                casts[region][i] += per_m2;
+        });
+    return casts;
+}
+
+std::vector<double> irradiance_on_top(const Box& box, const Lamp& lamp, double exponent,
+                                      const std::vector<Point>& points)
+{
+    const std::vector<Point> sources = source_points(box, lamp);
+    std::vector<double> above;
+    for (const Point& point : points) {
+        double sum = 0.0;
+        for (const Point& source : sources)
+            sum += beam_irradiance_per_m2(
+                exponent, {point.x_m - source.x_m, point.y_m - source.y_m, source.z_m - point.z_m}, Normal{});
+        above.push_back(sum / static_cast<double>(sources.size()));
+    }
+    return above;
 }
 
 } // namespace loam::climate

@@ -22,7 +22,31 @@ std::optional<Course> run(CourseRun& running, const std::vector<Stretch>& stretc
     return course;
 }
 
-std::vector<Stretch> stretches_of(const DayPlan& plan)
+// Cuts the stretch that `hour` lies in, so that something may happen there.
+Stretch& cut_at(std::vector<Stretch>& stretches, double hour, double from_c)
+{
+    double begin_h = 0.0;
+    for (std::size_t i = 0; i < stretches.size(); ++i) {
+        const double into_h = hour - begin_h;
+        const double whole_h = stretches[i].hours;
+        if (into_h < 1e-9)
+            return stretches[i];
+        if (into_h < whole_h - 1e-9) {
+            Stretch first = stretches[i];
+            first.hours = into_h;
+            first.room_to_c = std::lerp(from_c, stretches[i].room_to_c, into_h / whole_h);
+            stretches[i].hours = whole_h - into_h;
+            stretches[i].mist_kg_m2 = 0.0;
+            stretches.insert(stretches.begin() + static_cast<std::ptrdiff_t>(i), first);
+            return stretches[i + 1];
+        }
+        begin_h += whole_h;
+        from_c = stretches[i].room_to_c;
+    }
+    return stretches.back();
+}
+
+std::vector<Stretch> stretches_of(const Box& box, const DayPlan& plan)
 {
     const double dark_h = 24.0 - plan.lit_h;
     const double day_c = plan.day.room.temperature_c.likely;
@@ -38,7 +62,19 @@ std::vector<Stretch> stretches_of(const DayPlan& plan)
     add(plan.day, plan.lit_h - up_h, day_c);
     add(plan.night, down_h, night_c);
     add(plan.night, dark_h - down_h, night_c);
+    // The first misting when the lamps go on, the others evenly after it.
+    const double kg_m2 =
+        box.misting_l_per_day.likely / std::max(1, box.mistings_per_day) / (box.length_m * box.width_m);
+    for (int i = 0; i < box.mistings_per_day; ++i)
+        cut_at(stretches, plan.lit_h * i / box.mistings_per_day, night_c).mist_kg_m2 += kg_m2;
     return stretches;
+}
+
+// Drills and warming up are not the time to mist in.
+Box misted_evenly(Box box)
+{
+    box.mistings_per_day = 0;
+    return box;
 }
 
 // What stores heat: bricks, airs, vapours and bowls.
@@ -73,14 +109,14 @@ double shrinkage(const std::vector<double>& before, const std::vector<double>& a
 std::optional<Course> follow(const Box& box, const Event& event, Workspace& workspace, std::stop_token stop,
                              const Resolution& resolution)
 {
-    CourseRun running(box, resolution, workspace, stop);
+    CourseRun running(misted_evenly(box), resolution, workspace, stop);
     return running.begin(event.from) ? run(running, event.stretches, stop) : std::nullopt;
 }
 
 std::optional<Course> warm_up(const Box& box, const Case& now, double hours, Workspace& workspace, std::stop_token stop,
                               const Resolution& resolution)
 {
-    CourseRun running(box, resolution, workspace, stop);
+    CourseRun running(misted_evenly(box), resolution, workspace, stop);
     if (!running.begin(now))
         return std::nullopt;
     running.cool_down();
@@ -95,7 +131,7 @@ std::optional<Course> periodic_day(const Box& box, const DayPlan& plan, Workspac
     CourseRun running(box, resolution, workspace, stop);
     if (!running.begin(plan.day))
         return std::nullopt;
-    const std::vector<Stretch> stretches = stretches_of(plan);
+    const std::vector<Stretch> stretches = stretches_of(box, plan);
     std::vector<double> last_change;
     std::optional<Course> course;
     for (int day = 0; day < most_days; ++day) {

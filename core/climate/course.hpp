@@ -30,6 +30,7 @@ struct Stretch {
     Case now; // its room's temperature is not used
     double hours = 0.0;
     double room_to_c = 0.0;
+    double mist_kg_m2 = 0.0; // at its beginning, where the box is misted in pulses
     friend bool operator==(const Stretch&, const Stretch&) = default;
 };
 

@@ -40,6 +40,23 @@ bool CourseRun::begin(const Case& now)
     return true;
 }
 
+bool CourseRun::take_over(const CourseRun& other, const Case& now)
+{
+    if (!at_)
+        at_ = situation(now);
+    if (!at_)
+        return false;
+    at_->transient->carry_on_from(*other.at_->transient);
+    now_ = now;
+    places_ = other.places_;
+    return true;
+}
+
+bool CourseRun::pass(double hours)
+{
+    return at_->transient->advance(hours, at_->transient->room_c(), stop_);
+}
+
 void CourseRun::cool_down()
 {
     go_on_from(room_start(model()));
@@ -66,12 +83,14 @@ bool CourseRun::go(const Stretch& stretch, Course& course)
     constexpr double longest_h = 1.0;
     if (!turn_to(stretch.now))
         return false;
+    if (stretch.mist_kg_m2 > 0.0)
+        at_->transient->spray(stretch.mist_kg_m2);
     const double begin_h = course.points.empty() ? 0.0 : course.points.back().hour;
     const double from_c = at_->transient->room_c();
     double passed_h = 0.0;
     double step_h = first_h;
     if (course.points.empty())
-        record(begin_h, course);
+        course.points.push_back(read(begin_h));
     while (passed_h < stretch.hours) {
         const double left_h = stretch.hours - passed_h;
         step_h = left_h < 1.3 * step_h ? left_h : step_h;
@@ -79,7 +98,7 @@ bool CourseRun::go(const Stretch& stretch, Course& course)
         if (!at_->transient->advance(step_h, std::lerp(from_c, stretch.room_to_c, passed_h / stretch.hours), stop_))
             return false;
         course.energy_kwh += drawn_w() * step_h / 1000.0;
-        record(begin_h + passed_h, course);
+        course.points.push_back(read(begin_h + passed_h));
         step_h = std::min(longest_h, growth * step_h);
     }
     return true;
@@ -93,7 +112,7 @@ double CourseRun::drawn_w() const
     return sum_w;
 }
 
-void CourseRun::record(double hour, Course& course) const
+CoursePoint CourseRun::read(double hour) const
 {
     const Geometry& g = at_->scene.geometry;
     const std::vector<double>& now = values();
@@ -122,7 +141,7 @@ void CourseRun::record(double hour, Course& course) const
     const double humidity =
         relative_humidity(now[model().layout.lower_air()], now[model().layout.lower_vapour()]).value_or(0.0);
     point.humidity = std::clamp(humidity, 0.0, 1.0);
-    course.points.push_back(point);
+    return point;
 }
 
 } // namespace loam::climate

@@ -25,6 +25,13 @@ public:
     const std::vector<double>& values() const { return at_->transient->stepper().values(); }
     const Model& model() const { return at_->transient->stepper().model(); }
 
+    // Goes on from another run's state and places: the same box under other devices.
+    bool take_over(const CourseRun& other, const Case& now);
+    // Time passes, nothing else changes. False as `go`.
+    bool pass(double hours);
+    CoursePoint read(double hour) const;
+    const Geometry& geometry() const { return at_->scene.geometry; }
+
     // Devices switch, no time passes.
     bool turn_to(const Case& now);
 
@@ -40,7 +47,6 @@ private:
     };
     std::unique_ptr<Situation> situation(const Case& now);
     double drawn_w() const;
-    void record(double hour, Course& course) const;
 
     Box box_;
     Cells cells_;

@@ -40,4 +40,10 @@ double stretched_wetness(double wetness, double factor)
     return 1.0 - std::pow(1.0 - wetness, factor);
 }
 
+MistFlow mist_flow(double supply, double bare)
+{
+    const double lasting = std::exp(-bare / supply);
+    return {supply * (1.0 - lasting), lasting};
+}
+
 } // namespace loam::climate

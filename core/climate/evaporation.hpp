@@ -27,6 +27,15 @@ std::optional<double> shah_kg_m2_h(const ShahState& state);
 // (from memory).
 double lewis_kg_s_m2(double film_w_m2k);
 
+// What: misted water on the part of a surface that is not damp by itself, kg/s or kg/(s m2): as much as that part can
+// give off, as far as the supply lasts. Method: supply (1 - exp(-bare / supply)), smooth between the two limits.
+// Range: supply > 0, bare >= 0. `lasting` is the share of `bare` that one more unit of it would still give.
+struct MistFlow {
+    double flow = 0.0;
+    double lasting = 0.0;
+};
+MistFlow mist_flow(double supply, double bare);
+
 // Share of a damp surface that evaporates like open water once the model's factor stretches it: 1 - (1 - w)^f, which
 // is f w for small w and never passes 1, so that no surface outdoes the wet bulb. Range: w 0..1, f >= 0.
 double stretched_wetness(double wetness, double factor);

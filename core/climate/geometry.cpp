@@ -4,6 +4,8 @@
 #include <cmath>
 #include <numeric>
 
+#include "core/climate/walls.hpp"
+
 namespace loam::climate {
 
 namespace {
@@ -27,6 +29,10 @@ bool is_physical(const Box& box)
     for (const Sheet& sheet : box.underlay)
         if (!is_sheet(sheet))
             return false;
+    for (const Plane plane : {Plane::front, Plane::back, Plane::left, Plane::right})
+        for (const Sheet* sheet : wall_sheets(box, plane, /*under_mat=*/false))
+            if (!is_sheet(*sheet))
+                return false;
     for (const CoverPatch& cover : box.covers)
         if (!is_sheet(cover.sheet))
             return false;
@@ -105,37 +111,11 @@ void lay_overlaps(const Box& box, Geometry& g)
         g.mat_m2.push_back(on_wall(mat.place) ? std::vector<double>() : on_columns(mat.area));
 }
 
-std::optional<Plane> wall_of(MatPlace place)
-{
-    switch (place) {
-    case MatPlace::back_wall:
-        return Plane::back;
-    case MatPlace::front_wall:
-        return Plane::front;
-    case MatPlace::left_wall:
-        return Plane::left;
-    case MatPlace::right_wall:
-        return Plane::right;
-    case MatPlace::under_base:
-    case MatPlace::in_bed:
-        break;
-    }
-    return std::nullopt;
-}
-
 Rect on_wall_rect(const Patch& patch)
 {
     const std::size_t along = patch.plane == Plane::left || patch.plane == Plane::right ? 1 : 0;
     return {patch.at[along].from, patch.at[2].from, patch.at[along].to - patch.at[along].from,
             patch.at[2].to - patch.at[2].from};
-}
-
-// A wall mat is taken to heat the air space: its lower edge is not below the bed.
-Rect above_bed(const Mat& mat, const Geometry& g)
-{
-    Rect area = mat.area;
-    area.y_m = std::clamp(area.y_m - g.bed_mean_m, 0.0, std::max(0.0, g.air_height_m - area.width_m));
-    return area;
 }
 
 void lay_wall(const Box& box, std::size_t p, Geometry& g)
@@ -144,16 +124,16 @@ void lay_wall(const Box& box, std::size_t p, Geometry& g)
     const bool upper = patch.centre_m(2) > 0.5 * g.air_height_m;
     double bare_m2 = patch.area_m2();
     for (std::size_t m = 0; m < box.mats.size(); ++m) {
-        if (wall_of(box.mats[m].place) != patch.plane)
+        if (plane_of(box.mats[m].place) != patch.plane)
             continue;
         const double area_m2 = std::min(bare_m2, overlap_m2(above_bed(box.mats[m], g), on_wall_rect(patch)));
         if (area_m2 <= 1e-9)
             continue;
-        g.faces.push_back({FaceKind::wall, p, area_m2, upper, std::nullopt, m});
+        g.faces.push_back({FaceKind::wall, p, area_m2, upper, std::nullopt, m, patch.plane});
         bare_m2 -= area_m2;
     }
     if (bare_m2 > 1e-9)
-        g.faces.push_back({FaceKind::wall, p, bare_m2, upper, std::nullopt, std::nullopt});
+        g.faces.push_back({FaceKind::wall, p, bare_m2, upper, std::nullopt, std::nullopt, patch.plane});
 }
 
 void lay_ceiling(const Box& box, std::size_t p, Geometry& g)
@@ -229,9 +209,34 @@ bool holds(const Rect& rect, double x_m, double y_m)
     return x_m >= rect.x_m && x_m <= rect.x_m + rect.length_m && y_m >= rect.y_m && y_m <= rect.y_m + rect.width_m;
 }
 
+std::optional<Plane> plane_of(MatPlace place)
+{
+    switch (place) {
+    case MatPlace::back_wall:
+        return Plane::back;
+    case MatPlace::front_wall:
+        return Plane::front;
+    case MatPlace::left_wall:
+        return Plane::left;
+    case MatPlace::right_wall:
+        return Plane::right;
+    case MatPlace::under_base:
+    case MatPlace::in_bed:
+        break;
+    }
+    return std::nullopt;
+}
+
 bool on_wall(MatPlace place)
 {
-    return wall_of(place).has_value();
+    return plane_of(place).has_value();
+}
+
+Rect above_bed(const Mat& mat, const Geometry& geometry)
+{
+    Rect area = mat.area;
+    area.y_m = std::clamp(area.y_m - geometry.bed_mean_m, 0.0, std::max(0.0, geometry.air_height_m - area.width_m));
+    return area;
 }
 
 Box as_in_case(const Box& box, const Case& now)

@@ -55,6 +55,7 @@ struct Face {
     bool upper = false;                              // touches the upper air
     std::optional<std::size_t> cover = std::nullopt; // lies on the mesh or the pane here
     std::optional<std::size_t> mat = std::nullopt;   // sticks to its outside
+    Plane plane = Plane::ceiling;
 };
 
 struct Geometry {
@@ -87,6 +88,10 @@ struct Geometry {
 double overlap_m2(const Rect& a, const Rect& b);
 bool holds(const Rect& rect, double x_m, double y_m);
 bool on_wall(MatPlace place);
+std::optional<Plane> plane_of(MatPlace place); // of a wall
+
+// A wall mat's rectangle over the bed's mean surface: it is taken to heat the air space.
+Rect above_bed(const Mat& mat, const Geometry& geometry);
 
 // The box as the case leaves it: without covers where they were forgotten off.
 Box as_in_case(const Box& box, const Case& now);

@@ -29,6 +29,15 @@ void visit_sheet(Sheet& sheet, const std::string& name, const Parts& conducts, c
 void visit_shell(Box& box, const VisitInput& visit)
 {
     visit_sheet(box.walls, "walls", {.conduction = true, .rest = true}, visit);
+    const Parts conducts{.conduction = true, .rest = true};
+    for (WallBuild& build : box.other_walls) {
+        if (build.panel)
+            visit_sheet(build.panel->sheet, build.panel->id, conducts, visit);
+        for (WallLayer& layer : build.inside)
+            visit_sheet(layer.sheet, layer.id, conducts, visit);
+        for (WallLayer& layer : build.outside)
+            visit_sheet(layer.sheet, layer.id, conducts, visit);
+    }
     if (box.bed.empty())
         visit_sheet(box.base, "base", conduction, visit);
     else

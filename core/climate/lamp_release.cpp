@@ -1,28 +1,14 @@
 // Where the watts of a lamp go.
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
+#include "core/climate/blocks.hpp"
 #include "core/climate/optics.hpp"
 
 namespace loam::climate {
 
 namespace {
-
-// How a face takes lamp light. What it passes has left the box.
-struct FaceOptics {
-    double absorbed = 0.0;
-    double passed = 0.0;
-};
-
-FaceOptics face_optics(const Box& box, const Face& face, bool thermal)
-{
-    if (face.kind == FaceKind::mesh)
-        return {0.0, thermal ? mesh_emissivity(box) : 1.0};
-    const Sheet& sheet = inner_sheet(box, face);
-    if (thermal)
-        return {sheet.emissivity.likely, 0.0};
-    return {sheet.lamp_absorptance.likely, sheet.lamp_transmittance.likely};
-}
 
 // Releases the beam of one lamp (a watt of it) after all reflections.
 struct BeamRelease {
@@ -49,16 +35,14 @@ struct BeamRelease {
             into[model.layout.bowl(b)] += arriving * g.bowl_m2[b][c] / (g.dx_m * g.dy_m) * water_absorptance();
     }
 
-    // Lamp light is taken through the pane's thickness, dark radiation at its face.
     void on_face(std::size_t f, double arriving) const
     {
         const FaceModel& face = model.faces[f];
         if (!face.place)
             return;
-        const double absorbed = arriving * face_optics(box, scene.geometry.faces[f], lamp.thermal).absorbed;
-        const double inner = lamp.thermal ? 1.0 : 0.5;
-        into[model.layout.face_inside(*face.place)] += inner * absorbed;
-        into[model.layout.face_outside(*face.place)] += (1.0 - inner) * absorbed;
+        const FaceOptics optics = face_optics(box, scene.geometry.faces[f], lamp.thermal);
+        into[model.layout.face_inside(*face.place)] += arriving * optics.absorbed * optics.inner;
+        into[model.layout.face_outside(*face.place)] += arriving * optics.absorbed * (1.0 - optics.inner);
     }
 
     void first_arrival(std::vector<double>& columns, std::vector<double>& patches, const Cast& cast) const
@@ -98,6 +82,41 @@ struct BeamRelease {
         return later;
     }
 
+    // A solid block hands on what it takes up to the bed under it; the roof of a hollow one, warmer than everything
+    // around, loses about as much to the air as by radiation upwards. It reflects as the bed does, upwards.
+    void on_block(std::size_t b, double arriving) const
+    {
+        const Geometry& g = scene.geometry;
+        const Rect& area = box.blocks[b].area;
+        const std::size_t below =
+            g.floor_patch[g.column_at(area.x_m + 0.5 * area.length_m, area.y_m + 0.5 * area.width_m)];
+        const double taken = arriving * floor_absorptance();
+        radiate_up(below, arriving - taken);
+        const std::vector<double> below_m2 = under_block_m2(g, box.blocks[b]);
+        const double whole_m2 = std::accumulate(below_m2.begin(), below_m2.end(), 0.0);
+        if (box.blocks[b].hollow || whole_m2 <= 0.0) {
+            into[model.layout.lower_air()] += 0.5 * taken;
+            radiate_up(below, 0.5 * taken);
+            return;
+        }
+        for (std::size_t c = 0; c < below_m2.size(); ++c)
+            into[g.surface(c)] += taken * below_m2[c] / whole_m2;
+    }
+
+    // From above the floor onto walls and top. A mesh lets it out, as it does the floor's own radiation.
+    void radiate_up(std::size_t from, double watts) const
+    {
+        const Geometry& g = scene.geometry;
+        for (std::size_t f = 0; f < g.faces.size(); ++f) {
+            const Face& face = g.faces[f];
+            const double seen = watts * g.views(from, face.patch) * face.area_m2 / g.patches[face.patch].area_m2();
+            if (const auto& place = model.faces[f].place)
+                into[model.layout.face_inside(*place)] += seen;
+            else
+                into[model.layout.upper_air()] += seen * (1.0 - mesh_emissivity(box));
+        }
+    }
+
     void beam(const Cast& cast) const
     {
         const Geometry& g = scene.geometry;
@@ -110,6 +129,13 @@ struct BeamRelease {
         const std::vector<double> later = later_w_m2(all);
         for (std::size_t c = 0; c < columns.size(); ++c)
             on_column(c, columns[c] + later[g.floor_patch[c]] * g.dx_m * g.dy_m);
+        for (std::size_t b = 0; b < box.blocks.size(); ++b) {
+            double arriving = 0.0;
+            for (std::size_t r = 0; r < cast.region_share.size(); ++r)
+                arriving += region_transmittance(box, r, lamp) * cast.block[r][b];
+            if (arriving > 0.0)
+                on_block(b, arriving);
+        }
         for (std::size_t f = 0; f < g.faces.size(); ++f) {
             const Face& face = g.faces[f];
             on_face(f, (patches[face.patch] / g.patches[face.patch].area_m2() + later[face.patch]) * face.area_m2);

@@ -63,6 +63,8 @@ struct FloorModel {
     double emissivity = 0.0;
     double wetness = 0.0; // of the damp surface, stretched by the model's factor
     double mist_kg_s_m2 = 0.0;
+    std::vector<double> film_kg_s_m2 = {}; // the same per column, of pulses; empty: spread evenly
+    double mist_at(std::size_t column) const { return film_kg_s_m2.empty() ? mist_kg_s_m2 : film_kg_s_m2[column]; }
     Film film;
 };
 

@@ -3,9 +3,11 @@
 #include <cmath>
 
 #include "core/climate/air.hpp"
+#include "core/climate/domes.hpp"
 #include "core/climate/evaporation.hpp"
 #include "core/climate/model.hpp"
 #include "core/climate/psychrometrics.hpp"
+#include "core/climate/walls.hpp"
 
 namespace loam::climate {
 
@@ -67,7 +69,7 @@ void set_face_films(Model& model, const Box& box, const Scene& scene)
         const auto resistance = [](const Sheet& sheet) { return sheet.thickness_m / sheet.conductivity_w_mk.likely; };
         double through = 0.0;
         if (face.kind == FaceKind::wall) {
-            through = resistance(box.walls);
+            through = resistance_m2k_w(wall_sheets(box, g.faces[f].plane, g.faces[f].mat.has_value()));
             face.inside = face.outside = {Facing::vertical, g.air_height_m, factor};
         } else if (face.kind != FaceKind::mesh) {
             if (box.top == TopKind::pane)
@@ -97,6 +99,8 @@ Lid free_lid(const Model& model, const Box& box, const Scene& scene)
         else if (cover)
             free_m2 += box.covers[*cover].leak.likely * model.faces[f].area_m2;
     }
+    if (box.top == TopKind::mesh)
+        free_m2 = std::max(0.0, free_m2 - under_domes_m2(box, {0.0, 0.0, box.length_m, box.width_m}));
     const double whole_m = 4.0 * area_over_perimeter_m(box.length_m, box.width_m);
     // The free part is taken as of the whole top's shape, so its diameter goes with the root of its area.
     return {.area_m2 = free_m2,

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/climate/model.hpp"
+#include "core/climate/walls.hpp"
 #include "core/units.hpp"
 
 namespace loam::climate {
@@ -90,22 +91,29 @@ void add_gaps(const Box& box, const Scene& scene, Bricks& bricks)
 void link_flanks(const Box& box, const Scene& scene, const Bricks& bricks, Model& model)
 {
     const Geometry& g = scene.geometry;
-    const double beyond_m2k_w = box.walls.thickness_m / box.walls.conductivity_w_mk.likely +
-                                1.0 / (box.film_factor.likely * flank_convection_w_m2k +
-                                       box.walls.emissivity.likely * black_body_slope_w_m2k(model.room.celsius));
+    const auto beyond_m2k_w = [&](Plane plane) {
+        const auto sheets = wall_sheets(box, plane, /*under_mat=*/false);
+        const double outside_w_m2k = box.film_factor.likely * flank_convection_w_m2k +
+                                     sheets.back()->emissivity.likely * black_body_slope_w_m2k(model.room.celsius);
+        return resistance_m2k_w(sheets) + 1.0 / outside_w_m2k;
+    };
+    const double front_m2k_w = beyond_m2k_w(Plane::front);
+    const double back_m2k_w = beyond_m2k_w(Plane::back);
+    const double left_m2k_w = beyond_m2k_w(Plane::left);
+    const double right_m2k_w = beyond_m2k_w(Plane::right);
     model.side_w_k.assign(model.layout.bricks, 0.0);
-    const auto add = [&](std::size_t i, std::size_t j, Side side) {
+    const auto add = [&](std::size_t i, std::size_t j, Side side, double beyond) {
         for (std::size_t k = 0; k < g.nz(); ++k)
             if (g.stack[k].kind == BrickKind::bed)
-                model.side_w_k[bricks.at(i, j, k)] += side_conductance_w_k(bricks, i, j, k, side, beyond_m2k_w);
+                model.side_w_k[bricks.at(i, j, k)] += side_conductance_w_k(bricks, i, j, k, side, beyond);
     };
     for (std::size_t i = 0; i < g.nx; ++i) {
-        add(i, 0, Side::front);
-        add(i, g.ny - 1, Side::back);
+        add(i, 0, Side::front, front_m2k_w);
+        add(i, g.ny - 1, Side::back, back_m2k_w);
     }
     for (std::size_t j = 0; j < g.ny; ++j) {
-        add(0, j, Side::left);
-        add(g.nx - 1, j, Side::right);
+        add(0, j, Side::left, left_m2k_w);
+        add(g.nx - 1, j, Side::right, right_m2k_w);
     }
 }
 

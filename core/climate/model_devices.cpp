@@ -52,7 +52,9 @@ void set_power(Device& device, double power_w, const Control& control, Switched 
     device.installed_w = now.on ? power_w : 0.0;
     device.fixed_w = device.installed_w;
     device.regulated.reset();
-    if (!now.on || now.stuck)
+    if (control.off && !now.stuck)
+        device.installed_w = device.fixed_w = 0.0;
+    if (!now.on || now.stuck || control.off)
         return;
     if (control.kind == ControlKind::dimmer)
         device.fixed_w *= control.level;

@@ -1,6 +1,8 @@
 // Long-wave exchange inside.
+#include <algorithm>
 #include <cmath>
 
+#include "core/climate/domes.hpp"
 #include "core/climate/optics.hpp"
 
 namespace loam::climate {
@@ -12,7 +14,11 @@ bool set_longwave(Model& model, const Box& box, const Scene& scene)
     for (std::size_t f = 0; f < g.faces.size(); ++f) {
         FaceModel& face = model.faces[f];
         if (face.kind == FaceKind::mesh) {
-            face.emissivity_inside = mesh_emissivity(box);
+            const Patch& patch = g.patches[face.patch];
+            const Rect part{patch.at[0].from, patch.at[1].from, patch.at[0].to - patch.at[0].from,
+                            patch.at[1].to - patch.at[1].from};
+            const double shut_m2 = box.top == TopKind::mesh ? under_domes_m2(box, part) : 0.0;
+            face.emissivity_inside = mesh_emissivity(box) * std::max(0.0, 1.0 - shut_m2 / face.area_m2);
             continue;
         }
         face.emissivity_inside = inner_sheet(box, g.faces[f]).emissivity.likely;

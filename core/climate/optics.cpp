@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/climate/walls.hpp"
+
 namespace loam::climate {
 
 double mesh_emissivity(const Box& box)
@@ -12,7 +14,7 @@ double mesh_emissivity(const Box& box)
 const Sheet& inner_sheet(const Box& box, const Face& face)
 {
     if (face.kind == FaceKind::wall)
-        return box.walls;
+        return *wall_sheets(box, face.plane, face.mat.has_value()).front();
     if (box.top == TopKind::pane)
         return box.top_sheet;
     return box.covers[*face.cover].sheet;
@@ -20,7 +22,24 @@ const Sheet& inner_sheet(const Box& box, const Face& face)
 
 const Sheet& outer_sheet(const Box& box, const Face& face)
 {
+    if (face.kind == FaceKind::wall)
+        return *wall_sheets(box, face.plane, face.mat.has_value()).back();
     return face.cover ? box.covers[*face.cover].sheet : inner_sheet(box, face);
+}
+
+FaceOptics face_optics(const Box& box, const Face& face, bool thermal)
+{
+    if (face.kind == FaceKind::mesh)
+        return {0.0, thermal ? mesh_emissivity(box) : 1.0};
+    const Sheet& sheet = inner_sheet(box, face);
+    if (thermal)
+        return {sheet.emissivity.likely, 0.0};
+    // A clear sheet takes lamp light all through its thickness, any other one at its face.
+    const double inner = sheet.lamp_transmittance.likely > 0.0 ? 0.5 : 1.0;
+    if (face.kind != FaceKind::wall)
+        return {sheet.lamp_absorptance.likely, sheet.lamp_transmittance.likely, inner};
+    const LampShares shares = lamp_shares(wall_sheets(box, face.plane, face.mat.has_value()));
+    return {shares.absorbed, shares.passed, inner};
 }
 
 double bowl_share(const Scene& scene, std::size_t column)

@@ -17,6 +17,14 @@ double mesh_emissivity(const Box& box);
 const Sheet& inner_sheet(const Box& box, const Face& face);
 const Sheet& outer_sheet(const Box& box, const Face& face);
 
+// How a face takes lamp light. What it passes has left the box.
+struct FaceOptics {
+    double absorbed = 0.0;
+    double passed = 0.0;
+    double inner = 1.0; // share of what is absorbed that heats the inner face
+};
+FaceOptics face_optics(const Box& box, const Face& face, bool thermal);
+
 // Share of a column that bowls cover.
 double bowl_share(const Scene& scene, std::size_t column);
 

@@ -16,6 +16,7 @@ Box shape_of(Box box)
         lamp.radiant_share = {};
         lamp.convective_share = {};
         lamp.at_night = false;
+        lamp.dome_m = 0.0;
         lamp.control = {};
     }
     for (Mat& mat : box.mats) {
@@ -29,6 +30,7 @@ Box shape_of(Box box)
     box.animal_length_m = 0.0;
     box.climbs = false;
     box.misting_l_per_day = {};
+    box.mistings_per_day = 0;
     box.film_factor = {};
     box.exchange_factor = {};
     box.leak_air_changes_per_h = {};

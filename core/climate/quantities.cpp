@@ -124,6 +124,8 @@ Quantities make_quantities(const Model& model, const Box& box, const Scene& scen
     q.basking.operative = add(q, std::move(felt_there));
     q.warm = add_zone(places.zones.warm);
     q.cool = add_zone(places.zones.cool);
+    q.gradient =
+        add(q, mean_of({{ground_of(model, places.zones.warm), 1.0}, {ground_of(model, places.zones.cool), -1.0}}));
     q.hottest_surface =
         places.on_perch
             ? add(q, body_reading(model, box, scene, perch_body(box, scene, places.hottest_perch), solution))

@@ -46,6 +46,7 @@ struct Quantities {
     ZoneQuantities basking;
     ZoneQuantities warm;
     ZoneQuantities cool;
+    std::size_t gradient = 0; // warm side less cool side, at ground level
     std::size_t hottest_surface = 0;
     std::size_t hottest_digging = 0;
     std::size_t hottest_pane = 0;

@@ -87,6 +87,7 @@ CaseResult report_solution(const Case& now, const Model& model, const Solution& 
 {
     CaseResult result;
     result.id = now.id;
+    result.room_c = now.room.temperature_c;
     result.converged = solution.converged;
     result.iterations = solution.iterations;
     result.residual_w = solution.residual_w;
@@ -106,6 +107,7 @@ void report_ranges(const Solved& solved, const std::vector<QuantityRange>& range
     result.basking = zone_reading(zones.basking, q.basking, q.basking.surface, ranges);
     result.warm = zone_reading(zones.warm, q.warm, q.warm.ground, ranges);
     result.cool = zone_reading(zones.cool, q.cool, q.cool.ground, ranges);
+    result.gradient_k = ranges[q.gradient].range;
     result.hottest_surface_c = ranges[q.hottest_surface].range;
     const std::size_t hottest = solved.places.hottest_column;
     result.hottest_at = solved.places.on_perch ? perch_body(solved.box, solved.scene, solved.places.hottest_perch).at

@@ -5,6 +5,7 @@
 
 #include "core/climate/case_ranges.hpp"
 #include "core/climate/field_balance.hpp"
+#include "core/climate/panel_report.hpp"
 #include "core/climate/quantities.hpp"
 #include "core/climate/report.hpp"
 
@@ -66,6 +67,7 @@ std::optional<CaseResult> solve_steady(const Box& given, const Case& room, Works
     auto figures = likely_values(quantities, here);
     widen(figures, std::get<std::vector<QuantityRange>>(ranges));
     report_ranges({box, room, scene, model, solution, places, quantities}, figures, result);
+    report_panels(box, {scene, model, solution}, field_cells(resolution).cell_m, result);
     result.section =
         section_field(scene, model, solution.values, places.hottest_brick / scene.geometry.nz() / scene.geometry.nx);
     return result;

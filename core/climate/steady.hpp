@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/climate/box.hpp"
+#include "core/climate/panel_field.hpp"
 #include "core/climate/workspace.hpp"
 
 namespace loam::climate {
@@ -58,10 +59,18 @@ struct DeviceState {
     friend bool operator==(const DeviceState&, const DeviceState&) = default;
 };
 
+// The hottest place of walls or top.
+struct PanelPeak {
+    Range temperature_c;
+    Point at;
+    friend bool operator==(const PanelPeak&, const PanelPeak&) = default;
+};
+
 struct CaseResult {
     std::string id;
     bool converged = false;
     int iterations = 0;
+    Range room_c;            // as the case has it
     double residual_w = 0.0; // largest heat residual of any cell
     double power_w = 0.0;    // drawn by all devices, likely
     double input_w = 0.0;    // of that, what is released inside the box
@@ -69,11 +78,12 @@ struct CaseResult {
     ZoneReading basking;     // body-sized patch of the highest surface temperature
     ZoneReading warm;
     ZoneReading cool;
+    Range gradient_k;          // warm side less cool side at ground level, two thirds of the length apart
     Range floor_share_in_band; // filled by `share_in_band`
     Range hottest_surface_c;   // touchable from above, perches included, bed dry under the lamp
     Point hottest_at;
     Range hottest_digging_c; // anywhere an animal gets by digging, down to the base pane
-    Range hottest_pane_c;    // a wall's inside where a mat sits on it
+    Range hottest_pane_c;    // a wall's inside where a mat sits on it; without one the warmest wall's mean
     Range lower_air_c;
     Range upper_air_c;
     Range ground_humidity; // 0..1 in the lower air
@@ -84,6 +94,9 @@ struct CaseResult {
     std::vector<DeviceState> devices;
     FloorField floor;
     SectionField section;
+    std::vector<PanelField> panels;        // front, back, left, right, top
+    std::optional<PanelPeak> hottest_wall; // inside, as high up as an animal reaches, mats on walls apart
+    std::optional<PanelPeak> hottest_top;  // either face; absent where nothing closes the top
     friend bool operator==(const CaseResult&, const CaseResult&) = default;
 };
 

@@ -1,6 +1,7 @@
 #include "core/climate/storage.hpp"
 
 #include "core/climate/psychrometrics.hpp"
+#include "core/climate/walls.hpp"
 
 namespace loam::climate {
 
@@ -21,10 +22,26 @@ OfFace halves(double whole_j_m2k)
     return {0.5 * whole_j_m2k, 0.5 * whole_j_m2k};
 }
 
+// A wall's faces are joined by its whole resistance, so each sheet's heat goes to them by where it lies within that.
+OfFace of_wall(const std::vector<const Sheet*>& sheets)
+{
+    const double whole = resistance_m2k_w(sheets);
+    double before = 0.0;
+    OfFace sum;
+    for (const Sheet* sheet : sheets) {
+        const double own = sheet->thickness_m / sheet->conductivity_w_mk.likely;
+        const double outwards = (before + 0.5 * own) / whole;
+        sum.inside_j_m2k += (1.0 - outwards) * of_sheet_j_m2k(*sheet);
+        sum.outside_j_m2k += outwards * of_sheet_j_m2k(*sheet);
+        before += own;
+    }
+    return sum;
+}
+
 OfFace of_face(const Box& box, const Face& face)
 {
     if (face.kind == FaceKind::wall)
-        return halves(of_sheet_j_m2k(box.walls));
+        return of_wall(wall_sheets(box, face.plane, face.mat.has_value()));
     const double pane = box.top == TopKind::pane ? of_sheet_j_m2k(box.top_sheet) : 0.0;
     const double cover = face.cover ? of_sheet_j_m2k(box.covers[*face.cover].sheet) : 0.0;
     return pane > 0.0 && cover > 0.0 ? OfFace{pane, cover} : halves(pane + cover);

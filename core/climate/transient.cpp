@@ -131,6 +131,8 @@ bool Stepper::stage(const std::vector<double>& base, double seconds, const std::
 Transient::Transient(const Box& box, const Case& now, const Scene& scene, Stepper stepper)
     : box_(&box), now_(now), scene_(&scene), stepper_(std::move(stepper))
 {
+    if (box.mistings_per_day > 0)
+        film_.emplace(scene.geometry.columns());
 }
 
 std::optional<Transient> Transient::of(const Box& box, const Case& now, const Scene& scene, Workspace::Level& level)
@@ -158,6 +160,13 @@ void Transient::carry_on_from(const Transient& other)
             values[to.power(*device.regulated)] = 0.5 * device.installed_w;
     stepper_.set_values(std::move(values));
     now_.room = other.now_.room;
+    film_ = other.film_;
+}
+
+void Transient::spray(double kg_m2)
+{
+    if (film_)
+        film_->spray(kg_m2);
 }
 
 bool Transient::advance(double hours, double room_c, const std::stop_token& stop)
@@ -165,9 +174,17 @@ bool Transient::advance(double hours, double room_c, const std::stop_token& stop
     const double from_c = now_.room.temperature_c.likely;
     const auto set_room = [&](Model& model, double share) {
         now_.room.temperature_c = exactly(std::lerp(from_c, room_c, share));
-        return renew(model, *box_, now_, *scene_, {.rest = true});
+        if (!renew(model, *box_, now_, *scene_, {.rest = true}))
+            return false;
+        if (film_)
+            film_->offer(3600.0 * hours, model.floor);
+        return true;
     };
-    return stepper_.advance(hours, set_room, stop);
+    if (!stepper_.advance(hours, set_room, stop))
+        return false;
+    if (film_)
+        film_->dry(stepper_.model(), stepper_.values(), 3600.0 * hours);
+    return true;
 }
 
 } // namespace loam::climate

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/climate/bordered.hpp"
+#include "core/climate/film_store.hpp"
 #include "core/climate/newton.hpp"
 #include "core/climate/workspace.hpp"
 
@@ -55,6 +56,8 @@ public:
     double room_c() const { return now_.room.temperature_c.likely; }
     // Takes over the temperatures and vapours of the same box under other devices; powers and irradiation follow.
     void carry_on_from(const Transient& other);
+    // Where the box is misted in pulses: one of them.
+    void spray(double kg_m2);
     // Goes on for a time in which the room goes straight from where it was to `room_c`.
     bool advance(double hours, double room_c, const std::stop_token& stop);
 
@@ -65,6 +68,7 @@ private:
     Case now_;
     const Scene* scene_;
     Stepper stepper_;
+    std::optional<FilmStore> film_; // absent: misting is spread evenly
 };
 
 } // namespace loam::climate

@@ -34,6 +34,7 @@ private:
     void need(bool there, std::string_view key, std::string_view why, const std::string& where);
     // consistency_box.cpp
     void check_box(const Enclosure& enclosure, const std::string& where);
+    void check_panels(const Enclosure& enclosure, const std::string& where);
     void check_bed(const Enclosure& enclosure, const std::string& where);
     void check_inside(const Enclosure& enclosure, const std::string& where);
 

@@ -5,6 +5,7 @@
 #include "core/json/number_text.hpp"
 #include "core/json/pointer.hpp"
 #include "core/plan/consistency.hpp"
+#include "core/plan/names.hpp"
 #include "core/plan/problem_codes.hpp"
 
 namespace loam::plan {
@@ -85,6 +86,7 @@ void Consistency::check_box(const Enclosure& enclosure, const std::string& where
     if (photoperiod && photoperiod->on == photoperiod->off && is_sound(where + "/photoperiod")) {
         refuse(where + "/photoperiod/off", problem::no_day_or_night, {photoperiod->on});
     }
+    check_panels(enclosure, where);
     for (const std::string_view side : {"/shell/length_m", "/shell/width_m", "/shell/height_m"}) {
         if (!is_sound(where + std::string(side))) {
             return;
@@ -92,6 +94,19 @@ void Consistency::check_box(const Enclosure& enclosure, const std::string& where
     }
     check_bed(enclosure, where);
     check_inside(enclosure, where);
+}
+
+void Consistency::check_panels(const Enclosure& enclosure, const std::string& where)
+{
+    const std::vector<Panel>& panels = enclosure.shell.panels;
+    for (std::size_t i = 0; i < panels.size(); ++i) {
+        const auto first = std::find_if(panels.begin(), panels.begin() + static_cast<std::ptrdiff_t>(i),
+                                        [&](const Panel& other) { return other.wall == panels[i].wall; });
+        const std::string here = json::pointer_to(where + "/shell/panels", i) + "/wall";
+        if (first != panels.begin() + static_cast<std::ptrdiff_t>(i) && is_sound(here)) {
+            refuse(here, problem::two_panels, {std::string(name_of(panels[i].wall)), first->id});
+        }
+    }
 }
 
 void Consistency::check_bed(const Enclosure& enclosure, const std::string& where)

@@ -62,6 +62,7 @@ void Consistency::check_control(const Control& control, const std::string& where
     if (control.rating_w && control.kind == ControlKind::none) {
         refuse(json::pointer_to(where, "rating_w"), problem::not_for_control, {"rating_w", kind});
     }
+    only_for(control.hysteresis_k.has_value(), ControlKind::thermostat, "hysteresis_k");
     if (control.kind == ControlKind::thermostat) {
         need(control.setpoint_c.has_value(), "setpoint_c", kind, where);
     }

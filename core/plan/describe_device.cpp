@@ -57,6 +57,8 @@ void describe_maker_data(json::Archive& archive, Device& device)
                    {.min = 0.0, .max = 180.0, .exclusive_min = true});
     archive.number({"clearance_m", "Distance from what can burn that its maker asks for, in m."}, device.clearance_m,
                    {.min = 0.0, .max = 5.0});
+    archive.number({"dome_diameter_m", "Diameter of a lamp's dome where its rim lies on the mesh, in m."},
+                   device.dome_diameter_m, {.min = 0.0, .max = 1.0, .exclusive_min = true});
     archive.flag({"guarded", "Whether a guard keeps animals from touching it."}, device.guarded);
     archive.number({"holder_rating_w", "The most that its lamp holder may take, in W."}, device.holder_rating_w,
                    {.min = 0.0, .max = 4000.0, .exclusive_min = true});
@@ -95,6 +97,8 @@ void describe(json::Archive& archive, Control& control)
                    control.method, thermostat_method_names);
     archive.number({"rating_w", "The most that the dimmer or thermostat may feed, in W."}, control.rating_w,
                    {.min = 0.0, .max = 4000.0, .exclusive_min = true});
+    archive.number({"hysteresis_k", "Of a thermostat that switches on and off: kelvin between the two."},
+                   control.hysteresis_k, {.min = 0.0, .max = 20.0, .exclusive_min = true});
     archive.extras(control.extras);
 }
 

@@ -10,8 +10,9 @@ void describe(json::Archive& archive, Photoperiod& photoperiod)
     constexpr json::TextRule time{.max_length = 5, .pattern = json::clock_time};
     archive.text({"on", "When the lamps go on, HH:MM."}, photoperiod.on, time);
     archive.text({"off", "When the lamps go off, HH:MM; earlier than `on`: past midnight."}, photoperiod.off, time);
-    archive.choice({"through_year", "The same on every day, or with-the-sky: as long as the day at the site's latitude, "
-                                    "held within what the species' sheets ask for. Absent: the same."},
+    archive.choice({"through_year",
+                    "The same on every day, or with-the-sky: as long as the day at the site's latitude, "
+                    "held within what the species' sheets ask for. Absent: the same."},
                    photoperiod.through_year, light_year_names);
     archive.extras(photoperiod.extras);
 }
@@ -20,6 +21,8 @@ void describe(json::Archive& archive, Moisture& moisture)
 {
     archive.number({"misting_l_per_day", "Water misted in a day, in litres."}, moisture.misting_l_per_day,
                    {.min = 0.0, .max = 100.0});
+    archive.integer({"mistings_per_day", "In how many mistings, while the lamps are on; absent: spread evenly."},
+                    moisture.mistings_per_day, {.min = 1, .max = 48});
     archive.number({"water_changes_per_day", "How often the bowl is filled afresh in a day."},
                    moisture.water_changes_per_day, {.min = 0.0, .max = 24.0});
     archive.extras(moisture.extras);

@@ -37,6 +37,26 @@ void describe(json::Archive& archive, Vent& vent)
     archive.extras(vent.extras);
 }
 
+void describe(json::Archive& archive, Panel& panel)
+{
+    archive.text(limits::id_key, panel.id, limits::id);
+    archive.choice({"wall", "Which wall."}, panel.wall, wall_names);
+    archive.text({"material", "What it is made of, as for the walls."}, panel.material, limits::material);
+    archive.number({"thickness_m", "Thickness in m."}, panel.thickness_m, limits::pane_thickness_m);
+    archive.extras(panel.extras);
+}
+
+void describe(json::Archive& archive, Lining& lining)
+{
+    archive.text(limits::id_key, lining.id, limits::id);
+    archive.choice({"wall", "Which wall it lies against."}, lining.wall, wall_names);
+    archive.choice({"side", "On which side of the wall."}, lining.side, side_names);
+    archive.text({"material", "What it is made of: xps, cork, a panel's material or one of your own."}, lining.material,
+                 limits::material);
+    archive.number({"thickness_m", "Thickness in m."}, lining.thickness_m, limits::pane_thickness_m);
+    archive.extras(lining.extras);
+}
+
 void describe(json::Archive& archive, Shell& shell)
 {
     archive.number({"length_m", "Inner length (x) in m."}, shell.length_m, limits::length_m);
@@ -50,6 +70,11 @@ void describe(json::Archive& archive, Shell& shell)
     archive.text({"base", "Material of the base, as for the walls."}, shell.base, limits::material);
     archive.number({"base_thickness_m", "Thickness of the base in m."}, shell.base_thickness_m,
                    limits::pane_thickness_m);
+    archive.list({"panels", "Walls that are not made as the others are: a glass front, a door."}, shell.panels,
+                 {.max_items = 4});
+    archive.list({"linings", "What lies flat against a whole wall: a backdrop inside, insulation outside. Several lie "
+                             "upon each other in the order of the list; outside ones are cut out around a mat."},
+                 shell.linings, {.max_items = 20});
     archive.object({"top", "The top."}, shell.top);
     archive.list({"vents", "Openings in the walls."}, shell.vents, {.max_items = 50});
     archive.extras(shell.extras);

@@ -29,6 +29,11 @@ void describe(json::Archive& archive, Room& room)
     archive.object({"power_cut", "A power cut in winter."}, room.power_cut);
     archive.choice({"sun_reaches", "Whether direct sun ever falls on an enclosure."}, room.sun_reaches,
                    sun_reaches_names);
+    archive.number({"loss_w_k",
+                    "What the room loses to the outside for each kelvin, in W/K; with it, what all boxes give "
+                    "off warms the room where nothing regulates it, in summer. Absent: the temperatures "
+                    "stated are taken as read with the boxes running."},
+                   room.loss_w_k, {.min = 0.0, .max = 10000.0, .exclusive_min = true});
     archive.extras(room.extras);
 }
 

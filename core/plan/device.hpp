@@ -48,7 +48,8 @@ struct Control {
     std::optional<double> setpoint_c; // of a thermostat
     std::optional<Probe> probe;       // of a thermostat
     std::optional<ThermostatMethod> method;
-    std::optional<double> rating_w; // the most that it may feed
+    std::optional<double> rating_w;     // the most that it may feed
+    std::optional<double> hysteresis_k; // of one that switches: between switching off and on again
     json::Extras extras;
     friend bool operator==(const Control&, const Control&) = default;
 };
@@ -74,6 +75,7 @@ struct Device {
     std::optional<double> width_m;                 // of a mat or panel along y (on a wall: along z)
     std::optional<double> beam_deg;                // full width at half maximum
     std::optional<double> clearance_m;             // from combustibles, by the maker
+    std::optional<double> dome_diameter_m;         // of a dome whose rim lies on the mesh
     std::optional<bool> guarded;                   // an animal can't touch it
     std::optional<double> holder_rating_w;         // the most that its lamp holder may take
     std::optional<double> air_gap_m;               // below a mat under the base

@@ -18,6 +18,8 @@ template <class T> void visit_list(const std::vector<T>& elements, const std::st
 void visit_enclosure(const Enclosure& enclosure, const std::string& where, const Visit& visit)
 {
     visit(enclosure.id, where);
+    visit_list(enclosure.shell.panels, where + "/shell/panels", visit);
+    visit_list(enclosure.shell.linings, where + "/shell/linings", visit);
     visit_list(enclosure.shell.top.covers, where + "/shell/top/covers", visit);
     visit_list(enclosure.shell.vents, where + "/shell/vents", visit);
     visit_list(enclosure.animals, where + "/animals", visit);

@@ -12,6 +12,8 @@ namespace loam::plan {
 
 inline constexpr std::array<std::string_view, 3> sun_reaches_names{"no", "yes", "unknown"};
 inline constexpr std::array<std::string_view, 4> top_kind_names{"mesh", "glass", "board", "open"};
+inline constexpr std::array<std::string_view, 4> wall_names{"front", "back", "left", "right"};
+inline constexpr std::array<std::string_view, 2> side_names{"inside", "outside"};
 inline constexpr std::array<std::string_view, 3> sex_names{"unknown", "female", "male"};
 inline constexpr std::array<std::string_view, 7> fitting_kind_names{"water-bowl", "hide",  "humid-hide",  "rock",
                                                                     "log",        "plant", "feeding-dish"};
@@ -49,6 +51,10 @@ constexpr std::string_view name_of(DeviceKind kind)
 constexpr std::string_view name_of(TopKind kind)
 {
     return top_kind_names[static_cast<std::size_t>(kind)];
+}
+constexpr std::string_view name_of(Wall wall)
+{
+    return wall_names[static_cast<std::size_t>(wall)];
 }
 constexpr std::string_view name_of(Place place)
 {

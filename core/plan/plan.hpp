@@ -28,6 +28,7 @@ struct Photoperiod {
 
 struct Moisture {
     std::optional<double> misting_l_per_day;
+    std::optional<std::int64_t> mistings_per_day; // absent: spread evenly
     std::optional<double> water_changes_per_day;
     json::Extras extras;
     friend bool operator==(const Moisture&, const Moisture&) = default;

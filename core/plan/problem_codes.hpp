@@ -18,11 +18,12 @@ inline constexpr std::string_view not_for_control = "not-for-control"; // {key, 
 inline constexpr std::string_view distances_fall = "distances-fall";   // {distance, the one before it}
 inline constexpr std::string_view outside_box = "outside-box";         // {id}: no part of it is within the box
 inline constexpr std::string_view bed_fills_box = "bed-fills-box"; // {depth of the bed in m, height of the box in m}
+inline constexpr std::string_view two_panels = "two-panels";       // {wall, id of the first panel}
 inline constexpr std::string_view no_day_or_night = "no-day-or-night";   // {the time at which lights go on and off}
 inline constexpr std::string_view unknown_currency = "unknown-currency"; // {code}
 
 inline constexpr std::array all{newer_version, duplicate_id,    unknown_reference, feeding_cycle,
                                 needed_here,   not_for_control, distances_fall,    outside_box,
-                                bed_fills_box, no_day_or_night, unknown_currency};
+                                bed_fills_box, two_panels,      no_day_or_night,   unknown_currency};
 
 } // namespace loam::plan::problem

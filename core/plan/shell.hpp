@@ -41,6 +41,32 @@ struct Vent {
     friend bool operator==(const Vent&, const Vent&) = default;
 };
 
+enum class Wall { front, back, left, right };
+
+// A wall that is not made as the others are: a glass front, a door.
+struct Panel {
+    std::string id;
+    Wall wall = Wall::front;
+    std::string material = "float-glass";
+    std::optional<double> thickness_m;
+    json::Extras extras;
+    friend bool operator==(const Panel&, const Panel&) = default;
+};
+
+enum class Side { inside, outside };
+
+// What lies flat against a whole wall: a backdrop inside, insulation outside. Several lie upon each other in the order
+// of the list, away from the wall; outside ones are cut out around a mat.
+struct Lining {
+    std::string id;
+    Wall wall = Wall::back;
+    Side side = Side::inside;
+    std::string material = "cork";
+    std::optional<double> thickness_m;
+    json::Extras extras;
+    friend bool operator==(const Lining&, const Lining&) = default;
+};
+
 struct Shell {
     double length_m = 1.2; // inner
     double width_m = 0.6;  // inner, front to back
@@ -49,6 +75,8 @@ struct Shell {
     std::optional<double> wall_thickness_m;
     std::string base = "float-glass";
     std::optional<double> base_thickness_m;
+    std::vector<Panel> panels;
+    std::vector<Lining> linings;
     Top top;
     std::vector<Vent> vents;
     json::Extras extras;

@@ -35,6 +35,8 @@ struct Room {
     std::optional<double> heat_wave_c;
     std::optional<PowerCut> power_cut;
     std::optional<SunReaches> sun_reaches;
+    std::optional<double> loss_w_k; // what it loses to the outside, W for each kelvin; absent: what boxes give off
+                                    // counts as part of the stated temperatures
     json::Extras extras;
     friend bool operator==(const Room&, const Room&) = default;
 };

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include "core/explain.hpp"
 
@@ -20,7 +21,13 @@ struct ShellForm {
     double height_m = 0.0;
     Panel walls;
     Panel base;
-    std::optional<Panel> top; // a pane or board; a mesh or an open top weighs nothing here
+    std::optional<Panel> top;                  // a pane or board; a mesh or an open top weighs nothing here
+    std::optional<Panel> front = std::nullopt; // where they differ from the walls
+    std::optional<Panel> back = std::nullopt;
+    std::optional<Panel> left = std::nullopt;
+    std::optional<Panel> right = std::nullopt;
+    std::vector<Panel> long_linings = {}; // flat against front or back, inside or outside
+    std::vector<Panel> side_linings = {};
     friend bool operator==(const ShellForm&, const ShellForm&) = default;
 };
 

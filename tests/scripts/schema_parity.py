@@ -22,7 +22,7 @@ except ImportError:
 # "not-plain-decimal": how a number is spelled (exponent, over 12 decimals) is nothing that a schema sees.
 OF_MEANING = {
     "not-plain-decimal",
-    "duplicate-id", "unknown-reference", "feeding-cycle", "needed-here", "not-for-control", "distances-fall",
+    "duplicate-id", "unknown-reference", "feeding-cycle", "two-panels", "needed-here", "not-for-control", "distances-fall",
     "outside-box", "bed-fills-box", "no-day-or-night", "unknown-currency",
 }
 LEAST_MUTATIONS = 1000

@@ -22,6 +22,8 @@ std::vector<Option> material_options(const FormState& state, catalog::MaterialUs
 BoxPage::BoxPage(FormState& state, QWidget* parent) : Page(state, "boxPage", parent)
 {
     build_shell();
+    build_panels();
+    build_linings();
     build_top();
     build_covers();
     build_vents();

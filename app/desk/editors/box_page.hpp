@@ -16,6 +16,8 @@ public:
 
 private:
     void build_shell();
+    void build_panels();
+    void build_linings();
     void build_top();
     void build_covers();
     void build_vents();

@@ -35,6 +35,8 @@ void renew_inner_ids(plan::Plan& plan, const std::string& id)
     renew_ids(plan, enclosure.substrate, "b");
     renew_ids(plan, enclosure.fittings, "f");
     renew_ids(plan, enclosure.equipment, "d");
+    renew_ids(plan, enclosure.shell.panels, "p");
+    renew_ids(plan, enclosure.shell.linings, "l");
     renew_ids(plan, enclosure.shell.top.covers, "v");
     renew_ids(plan, enclosure.shell.vents, "w");
     enclosure.readings.clear(); // they were taken in the other box

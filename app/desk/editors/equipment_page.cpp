@@ -106,6 +106,9 @@ void add_safety_fields(FieldSet& set, const Find& chosen)
     set.quantity(QObject::tr("Holder is rated for"), "holder_rating_w", Quantity::power, {1.0, 4000.0},
                  slot_of(chosen, &Device::holder_rating_w));
     set.only_when(when(chosen, hangs));
+    set.quantity(QObject::tr("Dome on the mesh, diameter"), "dome_diameter_m", Quantity::length, {0.02, 1.0},
+                 slot_of(chosen, &Device::dome_diameter_m));
+    set.only_when(when(chosen, hangs));
     set.flag(QObject::tr("Guarded"), "guarded", member_of(chosen, &Device::guarded));
     set.only_when(when(chosen, hangs));
     set.quantity(QObject::tr("Air gap below"), "air_gap_m", Quantity::thickness, {0.0, 0.2},
@@ -139,6 +142,7 @@ void add_control_fields(FieldSet& set, const Find& chosen)
             control.setpoint_c.reset();
             control.probe.reset();
             control.method.reset();
+            control.hysteresis_k.reset();
         }
         if (control.kind == ControlKind::none) {
             control.rating_w.reset();
@@ -172,6 +176,12 @@ void add_control_fields(FieldSet& set, const Find& chosen)
         {QObject::tr("switching on and off"), QObject::tr("pulses"), QObject::tr("dimming")},
         member_of(control, &plan::Control::method));
     set.only_when(regulated);
+    set.quantity(QObject::tr("Switching difference"), "control/hysteresis_k", Quantity::temperature_difference,
+                 {0.1, 20.0}, slot_of(control, &plan::Control::hysteresis_k));
+    set.only_when(when(chosen, [](const Device& d) {
+        return d.control.kind == ControlKind::thermostat &&
+               d.control.method.value_or(plan::ThermostatMethod::on_off) == plan::ThermostatMethod::on_off;
+    }));
     const std::function<plan::Probe*(plan::Plan&)> probe = [chosen](plan::Plan& plan) {
         Device* device = chosen(plan);
         return device != nullptr && device->control.probe ? &*device->control.probe : nullptr;

@@ -17,6 +17,8 @@ WaterPage::WaterPage(FormState& state, QWidget* parent) : Page(state, "waterPage
     });
     water.quantity(tr("Misting a day"), "misting_l_per_day", Quantity::volume, {0.0, 100.0},
                    slot_of(moisture, &plan::Moisture::misting_l_per_day));
+    water.quantity(tr("In how many mistings"), "mistings_per_day", Quantity::count, {1.0, 48.0},
+                   slot_of(moisture, &plan::Moisture::mistings_per_day));
     water.quantity(tr("Water changes a day"), "water_changes_per_day", Quantity::number, {0.0, 24.0},
                    slot_of(moisture, &plan::Moisture::water_changes_per_day));
 

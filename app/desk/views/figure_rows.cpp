@@ -113,6 +113,22 @@ FigureGroup warmth_group(const assess::HeatCase& heat, const words::Speaker& spe
     const auto add = [&](const QString& name, const Range& figure, Quantity quantity, const QString& how) {
         group.rows.push_back(explained(row_of(name, figure, quantity, formatter), how));
     };
+    add(tr("Room"), heat.detail.room_c, Quantity::temperature,
+        tr("As the plan states it, or its bracket where it does not. Where the room's loss per kelvin is stated, what "
+           "all boxes give off is added in summer."));
+    add(tr("Warm side less cool side"), heat.detail.gradient_k, Quantity::temperature_difference,
+        tr("The same heat balance: ground level on the warm side less that on the cool side, about two thirds of the "
+           "length apart. What moves both sides alike does not widen its range."));
+    if (heat.detail.hottest_wall) {
+        add(tr("Hottest wall within reach"), heat.detail.hottest_wall->temperature_c, Quantity::temperature,
+            tr("The balance of each small piece of the walls with lamp light, air, radiation and its neighbours: the "
+               "hottest one as high up as an animal reaches, mats apart."));
+    }
+    if (heat.detail.hottest_top) {
+        add(tr("Hottest place of the top"), heat.detail.hottest_top->temperature_c, Quantity::temperature,
+            tr("The balance of each small piece of what closes the top, covers included: the hottest face of them. "
+               "Where it can be touched, mind it; what it is made of must bear it."));
+    }
     add(tr("Hottest surface"), heat.detail.hottest_surface_c, Quantity::temperature,
         tr("The same heat balance: the hottest place that an animal can touch from above, furniture it can climb "
            "included, with the bed dry under the lamp."));

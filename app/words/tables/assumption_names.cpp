@@ -28,6 +28,7 @@ constexpr Sentence rows[] = {
     {"panel.thickness_m", QT_TRANSLATE_NOOP("sentences", "the thickness of a panel")},
     {"fitting.height_m", QT_TRANSLATE_NOOP("sentences", "the height of a fitting")},
     {"bowl.water_depth_m", QT_TRANSLATE_NOOP("sentences", "the depth of water in a bowl")},
+    {"control.hysteresis_k", QT_TRANSLATE_NOOP("sentences", "switching difference of a thermostat")},
     {"bowl.fill_ratio", QT_TRANSLATE_NOOP("sentences", "how full a bowl is")},
     {"bowl.evaporation_l_m2d", QT_TRANSLATE_NOOP("sentences", "how much water evaporates from a bowl")},
     {"moisture.misting_l_per_day", QT_TRANSLATE_NOOP("sentences", "how much is misted")},

@@ -47,6 +47,10 @@ constexpr Sentence rows[] = {
      QT_TRANSLATE_NOOP("sentences", "The pane at {mat} can burn an animal that leans on it: it reaches {range} {case}, "
                                     "and {max} is the limit."),
      Verdict::danger},
+    {"danger.wall-near-lamp",
+     QT_TRANSLATE_NOOP("sentences",
+                       "The wall beside {lamp} can burn an animal that leans on it: {height} above the base "
+                       "it reaches {range} {case}, and {max} is the limit.")},
     {"danger.climbing-reach",
      QT_TRANSLATE_NOOP("sentences",
                        "From {standing_on}, an animal reaches {reach} above the base and comes within {gap} "

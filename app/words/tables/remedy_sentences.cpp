@@ -66,6 +66,9 @@ constexpr Sentence rows[] = {
 
     {"remedy.remove-cover", QT_TRANSLATE_NOOP("sentences", "Take {cover} away.")},
     {"remedy.move-cover", QT_TRANSLATE_NOOP("sentences", "Move {cover} at least {by} further from the lamp.")},
+    {"remedy.away-from-wall",
+     QT_TRANSLATE_NOOP("sentences", "Hang {device} further from the wall, or take a weaker one, until the wall stays "
+                                    "at {to} or less.")},
     {"remedy.add-cover",
      QT_TRANSLATE_NOOP("sentences", "Cover {area} more of the top ({fraction:percent} of it), away from the lamps.")},
     {"remedy.more-misting", QT_TRANSLATE_NOOP("sentences", "Mist {by} more {case}, which makes {to}.")},

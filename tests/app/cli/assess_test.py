@@ -113,16 +113,18 @@ class Assess(ProgramTest):
         self.assertEqual(told.bytes, self.assessed().bytes)
         with open(path, newline="", encoding="utf-8") as file:
             rows = list(csv.DictReader(file))
-        self.assertEqual(list(rows[0]), ["enclosure", "case", "x_m", "y_m", "surface_c", "ground_c", "operative_c",
-                                         "beam_w_m2"])
+        self.assertEqual(list(rows[0]), ["enclosure", "case", "part", "x_m", "y_m", "z_m", "surface_c",
+                                         "outside_c", "ground_c", "operative_c", "beam_w_m2"])
         enclosure = json.loads(told.out)["enclosures"][0]
         known = [heat["case"] for heat in enclosure["heat"] if heat["power_w"] is not None]
         self.assertEqual(list(dict.fromkeys(row["case"] for row in rows)), known)
         shell = example_plan()["enclosures"][0]["shell"]
-        for row in rows:
+        self.assertEqual({row["part"] for row in rows} - {"top"}, {"floor", "front", "back", "left", "right"})
+        floor = [row for row in rows if row["part"] == "floor"]
+        for row in floor:
             self.assertTrue(0 < float(row["x_m"]) < shell["length_m"] and 0 < float(row["y_m"]) < shell["width_m"])
         # Cells tile the floor: as many of one case as its length and width hold steps.
-        one = [row for row in rows if row["case"] == known[0]]
+        one = [row for row in floor if row["case"] == known[0]]
         self.assertEqual(len(one), len({row["x_m"] for row in one}) * len({row["y_m"] for row in one}))
         warm = next(zone for zone in enclosure["heat"][0]["zones"] if zone["zone"] == "warm")["temperature_c"]
         ground = [float(row["ground_c"]) for row in one]

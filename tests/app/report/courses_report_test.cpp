@@ -106,13 +106,27 @@ TEST_CASE("The field has a row for each cell of each known case, placed at the c
     assess::Assessment assessment = invented();
     assessment.enclosures[0].heat = {four_cells("winter-day"), four_cells("heat-wave"), four_cells("summer-day")};
     assessment.enclosures[0].heat[1].known = false; // what is not known has no rows
-    CHECK(report::field_csv(assessment) == "enclosure,case,x_m,y_m,surface_c,ground_c,operative_c,beam_w_m2\r\n"
-                                           "e1,winter-day,0.05,0.1,30,27,28,150\r\n"
-                                           "e1,winter-day,0.15,0.1,25.5,24,24.5,0\r\n"
-                                           "e1,winter-day,0.05,0.3,31,27.5,28.5,160\r\n"
-                                           "e1,winter-day,0.15,0.3,26.5,24.25,24.75,1\r\n"
-                                           "e1,summer-day,0.05,0.1,30,27,28,150\r\n"
-                                           "e1,summer-day,0.15,0.1,25.5,24,24.5,0\r\n"
-                                           "e1,summer-day,0.05,0.3,31,27.5,28.5,160\r\n"
-                                           "e1,summer-day,0.15,0.3,26.5,24.25,24.75,1\r\n");
+    // A panel of two pieces, the second a mesh.
+    climate::PanelField panel{.plane = climate::Plane::right,
+                              .columns = 2,
+                              .rows = 1,
+                              .along_m = 0.2,
+                              .up_m = 0.1,
+                              .from_z_m = 0.1,
+                              .across_m = 0.9,
+                              .inside_c = {23.5, 20.0},
+                              .outside_c = {22.5, 20.0},
+                              .closed = {1, 0}};
+    assessment.enclosures[0].heat[2].detail.panels = {panel};
+    CHECK(report::field_csv(assessment) ==
+          "enclosure,case,part,x_m,y_m,z_m,surface_c,outside_c,ground_c,operative_c,beam_w_m2\r\n"
+          "e1,winter-day,floor,0.05,0.1,,30,,27,28,150\r\n"
+          "e1,winter-day,floor,0.15,0.1,,25.5,,24,24.5,0\r\n"
+          "e1,winter-day,floor,0.05,0.3,,31,,27.5,28.5,160\r\n"
+          "e1,winter-day,floor,0.15,0.3,,26.5,,24.25,24.75,1\r\n"
+          "e1,summer-day,floor,0.05,0.1,,30,,27,28,150\r\n"
+          "e1,summer-day,floor,0.15,0.1,,25.5,,24,24.5,0\r\n"
+          "e1,summer-day,floor,0.05,0.3,,31,,27.5,28.5,160\r\n"
+          "e1,summer-day,floor,0.15,0.3,,26.5,,24.25,24.75,1\r\n"
+          "e1,summer-day,right,0.9,0.1,0.15,23.5,22.5,,,\r\n");
 }

@@ -45,6 +45,19 @@ TEST_CASE("Strips that feed each other in a ring are refused once")
     CHECK(complaints(strips(R"({"id": "s2", "circuit": "c1", "fed_from": "s1"}, )")).empty());
 }
 
+TEST_CASE("A wall has one panel")
+{
+    const auto panels = [](std::string_view second) {
+        return with("\"walls\": \"float-glass\"", R"("panels": [{"id": "p1", "wall": "front", "material": "acrylic"},
+                    {"id": "p2", "wall": ")" + std::string(second) +
+                                                      R"(", "material": "acrylic"}],
+                    "walls": "float-glass")");
+    };
+    CHECK(complaints(panels("left")).empty());
+    CHECK(refused(panels("front")) ==
+          json::Problems{{"/enclosures/0/shell/panels/1/wall", std::string(problem::two_panels), {"front", "p1"}}});
+}
+
 TEST_CASE("A heat mat must say where it lies and how large it is")
 {
     CHECK(complaints(with("\"place\": \"back-wall\", ", "")) ==
