@@ -17,9 +17,11 @@ struct Local {
 
 Local local(const Block& block, double x_m, double y_m)
 {
-    const double angle = -block.rotation_deg * std::numbers::pi / 180.0;
     const double dx = x_m - (block.area.x_m + 0.5 * block.area.length_m);
     const double dy = y_m - (block.area.y_m + 0.5 * block.area.width_m);
+    if (block.rotation_deg == 0.0) // most, and this is asked for every ray
+        return {dx, dy};
+    const double angle = -block.rotation_deg * std::numbers::pi / 180.0;
     return {dx * std::cos(angle) - dy * std::sin(angle), dx * std::sin(angle) + dy * std::cos(angle)};
 }
 

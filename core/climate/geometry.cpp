@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numeric>
 
+#include "core/climate/blocks.hpp"
 #include "core/climate/walls.hpp"
 
 namespace loam::climate {
@@ -107,6 +108,8 @@ void lay_overlaps(const Box& box, Geometry& g)
     };
     for (const Bowl& bowl : box.bowls)
         g.bowl_m2.push_back(on_columns(bowl.area));
+    for (const Block& block : box.blocks)
+        g.block_m2.push_back(block.hollow ? std::vector<double>() : under_block_m2(g, block));
     for (const Mat& mat : box.mats)
         g.mat_m2.push_back(on_wall(mat.place) ? std::vector<double>() : on_columns(mat.area));
 }

@@ -69,9 +69,10 @@ struct Geometry {
     double air_height_m = 0.0;
     std::vector<Patch> patches;
     Square views;
-    std::vector<std::size_t> floor_patch;     // per column
-    std::vector<std::vector<double>> bowl_m2; // per bowl and column
-    std::vector<std::vector<double>> mat_m2;  // per mat on the floor and column
+    std::vector<std::size_t> floor_patch;      // per column
+    std::vector<std::vector<double>> bowl_m2;  // per bowl and column
+    std::vector<std::vector<double>> mat_m2;   // per mat on the floor and column
+    std::vector<std::vector<double>> block_m2; // per block and column, of a solid one
     std::vector<Face> faces;
 
     std::size_t columns() const { return nx * ny; }

@@ -3,7 +3,6 @@
 #include <cmath>
 #include <numeric>
 
-#include "core/climate/blocks.hpp"
 #include "core/climate/optics.hpp"
 
 namespace loam::climate {
@@ -92,7 +91,7 @@ struct BeamRelease {
             g.floor_patch[g.column_at(area.x_m + 0.5 * area.length_m, area.y_m + 0.5 * area.width_m)];
         const double taken = arriving * floor_absorptance();
         radiate_up(below, arriving - taken);
-        const std::vector<double> below_m2 = under_block_m2(g, box.blocks[b]);
+        const std::vector<double>& below_m2 = g.block_m2[b];
         const double whole_m2 = std::accumulate(below_m2.begin(), below_m2.end(), 0.0);
         if (box.blocks[b].hollow || whole_m2 <= 0.0) {
             into[model.layout.lower_air()] += 0.5 * taken;

@@ -16,6 +16,7 @@ constexpr std::array all_walls{plan::Wall::front, plan::Wall::back, plan::Wall::
 std::vector<QString> wall_names()
 {
     std::vector<QString> names;
+    names.reserve(all_walls.size());
     for (const plan::Wall wall : all_walls) {
         names.push_back(words::wall(wall));
     }
