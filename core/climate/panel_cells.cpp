@@ -123,8 +123,10 @@ PanelCells lay_panel(const Box& box, const Scene& scene, Plane plane, double cel
 
 Point centre_of(const PanelField& field, std::size_t cell)
 {
-    const double along_m = (static_cast<double>(cell % field.columns) + 0.5) * field.along_m;
-    const double up_m = (static_cast<double>(cell / field.columns) + 0.5) * field.up_m;
+    const std::size_t column = cell % field.columns;
+    const std::size_t row = cell / field.columns;
+    const double along_m = (static_cast<double>(column) + 0.5) * field.along_m;
+    const double up_m = (static_cast<double>(row) + 0.5) * field.up_m;
     if (field.plane == Plane::ceiling)
         return {along_m, up_m, field.from_z_m};
     if (is_side(field.plane))

@@ -23,7 +23,8 @@ struct OnOff { // minutes after midnight
     friend bool operator==(const OnOff&, const OnOff&) = default;
 };
 
-// What: on and off for so many hours about the middle of a given pair of times. Method: half before and half after, each
+// What: on and off for so many hours about the middle of a given pair of times. Method: half before and half after,
+// each
 //   rounded to five minutes, which a mechanical or digital timer can be set to; over midnight where needed.
 // Range: hours over 0 and under 24 and the pair's own hours known, otherwise nullopt. Source: closed form.
 std::optional<OnOff> about_the_same_middle(const OnOff& planned, double hours);
