@@ -32,8 +32,8 @@ struct DeviceYear {
 // What: energy of one device by month and year (kWh), 28 days in February.
 // Method: each day W * h * run * (w * winter duty + (1 - w) * summer duty) / 1000, with the day's own hours for timed
 //   devices and 24 for the rest. Winter and summer join end to end, since they share the device's watts and the box's
-//   errors. Each way that the year may go gives a range; the ends are the outermost of them, the likely value is that of
-//   the first.
+//   errors. Each way that the year may go gives a range; the ends are the outermost of them, the likely value is that
+//   of the first.
 // Range: at least one course of the year, otherwise all zero; shares 0..1. Source: closed form.
 DeviceYear year_of(const Device& device, const YearCourse& course);
 

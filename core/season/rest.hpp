@@ -1,5 +1,5 @@
-// A rest in the cold, week by week: winding down, the cold itself, warming up; how much of the equipment runs meanwhile;
-// and the weights at which it has to end.
+// A rest in the cold, week by week: winding down, the cold itself, warming up; how much of the equipment runs
+// meanwhile; and the weights at which it has to end.
 #pragma once
 
 #include <chrono>
@@ -57,7 +57,8 @@ struct WeighIn {
 };
 
 // What: the days of weighing with the weights that count, in kg: when the cold begins, weekly in it, when it ends.
-// Method: stop below (1 - stop_loss) of the weight at the beginning of the cold; ask below 1 - monthly_loss * days/30.44
+// Method: stop below (1 - stop_loss) of the weight at the beginning of the cold; ask below 1 - monthly_loss *
+// days/30.44
 //   of it, though never under the stop.
 // Range: mass > 0, shares 0..1; otherwise empty.
 // Source: stop at about 10 % (from memory), and about 1 % a month with 8 to 10 % in all as an alarm (a web page on

@@ -18,7 +18,8 @@ struct Lag {
 };
 
 // What: weight of the winter case on a day of the year (1 = 1 January), 0..1; that of the summer case is the rest.
-// Method: w = (1 + cos(2 pi (d - d0) / 365)) / 2 with d0 = 355 + lag north of the equator and 172 + lag south of it (the
+// Method: w = (1 + cos(2 pi (d - d0) / 365)) / 2 with d0 = 355 + lag north of the equator and 172 + lag south of it
+// (the
 //   winter solstices). Over a year it is one half on average, whatever the lag.
 // Range: day 1 to 366, otherwise nullopt. Rooms that a thermostat holds differ less by season: then both cases do too.
 // Source: the cosine is our own simplification. Lag of the air behind the sun: 27.5 days on average over the

@@ -28,7 +28,8 @@ TEST_CASE("No box lives through a polar night, and the equator's year stays even
 
 TEST_CASE("The lamps keep the middle of their day, in steps of five minutes, over midnight too")
 {
-    // By hand: 07:00 to 19:00 about 13:00; 14 h are 06:00 to 20:00; 12 h 28 min 06:46 to 19:14, in fives 06:45 to 19:15.
+    // By hand: 07:00 to 19:00 about 13:00; 14 h are 06:00 to 20:00; 12 h 28 min 06:46 to 19:14, in fives 06:45 to
+    // 19:15.
     CHECK(*about_the_same_middle({7 * 60, 19 * 60}, 14.0) == OnOff{6 * 60, 20 * 60});
     CHECK(*about_the_same_middle({7 * 60, 19 * 60}, 12.0 + 28.0 / 60.0) == OnOff{6 * 60 + 45, 19 * 60 + 15});
     CHECK(*about_the_same_middle({20 * 60, 6 * 60}, 12.0) == OnOff{19 * 60, 7 * 60});
