@@ -67,6 +67,11 @@ std::optional<Option> lowered(const Search& search, const climate::Perch& perch,
     }
     const auto by_m = least_shift_m(search, perch.height_m - lowest_perch_m, [&](climate::Box& tried, double shift_m) {
         with_id(tried.perches, perch.id)->height_m -= shift_m;
+        for (climate::Block& block : tried.blocks) { // it casts a shorter shadow
+            if (block.id == perch.id) {
+                block.height_m = std::max(0.0, block.height_m - shift_m);
+            }
+        }
     });
     if (!by_m) {
         return std::nullopt;
