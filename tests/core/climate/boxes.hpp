@@ -2,6 +2,8 @@
 // of Moene & van Dam 2014, Table 2.2; spreads as a keeper who measured nothing would have to state them.
 #pragma once
 
+#include <utility>
+
 #include "core/climate/steady.hpp"
 
 namespace loam::climate::test {
@@ -112,6 +114,25 @@ inline Box furnished_box(double bed_m = 0.10, bool damp = true)
 inline Case home_day(Range room_c = {20.0, 21.5, 23.0})
 {
     return {.id = "winter-day", .room = {.temperature_c = room_c, .relative_humidity = {0.35, 0.45, 0.55}}};
+}
+
+// Left and right exchanged.
+inline Box mirrored(Box box)
+{
+    const auto turn = [&](Rect& rect) { rect.x_m = box.length_m - rect.x_m - rect.length_m; };
+    for (auto& cover : box.covers)
+        turn(cover.area);
+    for (auto& mat : box.mats)
+        turn(mat.area);
+    for (auto& bowl : box.bowls)
+        turn(bowl.area);
+    for (auto& perch : box.perches)
+        turn(perch.area);
+    for (auto& lamp : box.lamps)
+        lamp.at.x_m = box.length_m - lamp.at.x_m;
+    for (auto& layer : box.bed)
+        std::swap(layer.depth_left_m, layer.depth_right_m);
+    return box;
 }
 
 } // namespace loam::climate::test

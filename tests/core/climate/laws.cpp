@@ -49,24 +49,6 @@ std::vector<Box> dry_boxes()
     return boxes;
 }
 
-Box mirrored(Box box)
-{
-    const auto turn = [&](Rect& rect) { rect.x_m = box.length_m - rect.x_m - rect.length_m; };
-    for (auto& cover : box.covers)
-        turn(cover.area);
-    for (auto& mat : box.mats)
-        turn(mat.area);
-    for (auto& bowl : box.bowls)
-        turn(bowl.area);
-    for (auto& perch : box.perches)
-        turn(perch.area);
-    for (auto& lamp : box.lamps)
-        lamp.at.x_m = box.length_m - lamp.at.x_m;
-    for (auto& layer : box.bed)
-        std::swap(layer.depth_left_m, layer.depth_right_m);
-    return box;
-}
-
 } // namespace
 
 TEST_CASE("what is released inside leaves to the room, to a millionth")

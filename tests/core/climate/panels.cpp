@@ -134,20 +134,8 @@ TEST_CASE("A strip of a wall that a mat heats cools along the sheet as a fin doe
 
 TEST_CASE("Panels of a mirrored box are mirrored")
 {
-    Box box = furnished_box(0.08, true);
-    Box other = box;
-    const auto turn = [&](Rect& area) { area.x_m = box.length_m - area.x_m - area.length_m; };
-    for (CoverPatch& cover : other.covers)
-        turn(cover.area);
-    for (Bowl& bowl : other.bowls)
-        turn(bowl.area);
-    for (Mat& mat : other.mats)
-        if (mat.place != MatPlace::left_wall && mat.place != MatPlace::right_wall)
-            turn(mat.area);
-    for (Lamp& lamp : other.lamps)
-        lamp.at.x_m = box.length_m - lamp.at.x_m;
-    for (Perch& perch : other.perches)
-        turn(perch.area);
+    const Box box = furnished_box(0.08, true);
+    const Box other = mirrored(box);
     const Balanced here = balanced(box, home_day());
     const Balanced there = balanced(other, home_day());
     const auto ours = panel_fields(box, here.scene, here.model, here.solution, 0.025);
