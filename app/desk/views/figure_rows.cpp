@@ -20,19 +20,6 @@ QString tr(const char* text)
     return QObject::tr(text);
 }
 
-FigureRow row_of(const QString& name, const Range& figure, Quantity quantity, const words::Formatter& formatter)
-{
-    const bool exact = figure.low == figure.high;
-    FigureRow row{.name = name,
-                  .likely = formatter.value(figure.likely, quantity),
-                  .range = exact ? QString() : formatter.span(figure, quantity),
-                  .target = {},
-                  .decided_by = {},
-                  .why = {}};
-    row.why.title = name + QStringLiteral(": ") + formatter.range(figure, quantity);
-    return row;
-}
-
 FigureRow explained(FigureRow row, const QString& how)
 {
     row.why.how = how;
@@ -50,7 +37,7 @@ FigureGroup space_group(const assess::EnclosureResult& enclosure, const words::S
     const words::Formatter& formatter = speaker.formatter();
     const assess::SpaceResult& space = enclosure.space;
     FigureGroup group{tr("Space"), {}};
-    FigureRow floor = row_of(tr("Usable floor"), exactly(space.usable_floor_m2), Quantity::area, formatter);
+    FigureRow floor = figure_row(tr("Usable floor"), exactly(space.usable_floor_m2), Quantity::area, formatter);
     floor.target = space.required_floor_m2
                        ? tr("at least %1").arg(formatter.value(*space.required_floor_m2, Quantity::area))
                        : tr("no rule known");
@@ -83,7 +70,7 @@ FigureGroup space_group(const assess::EnclosureResult& enclosure, const words::S
 FigureRow zone_row(const assess::ZoneResult& zone, const words::Speaker& speaker)
 {
     const words::Formatter& formatter = speaker.formatter();
-    FigureRow row = row_of(words::zone(zone.zone), zone.temperature_c, Quantity::temperature, formatter);
+    FigureRow row = figure_row(words::zone(zone.zone), zone.temperature_c, Quantity::temperature, formatter);
     row.target = formatter.target(zone.target_c, Quantity::temperature);
     judge_row(row, zone.judgement, Subject::temperature);
     row.why.how =
@@ -111,7 +98,7 @@ FigureGroup warmth_group(const assess::HeatCase& heat, const words::Speaker& spe
         group.rows.push_back(zone_row(zone, speaker));
     }
     const auto add = [&](const QString& name, const Range& figure, Quantity quantity, const QString& how) {
-        group.rows.push_back(explained(row_of(name, figure, quantity, formatter), how));
+        group.rows.push_back(explained(figure_row(name, figure, quantity, formatter), how));
     };
     add(tr("Room"), heat.detail.room_c, Quantity::temperature,
         tr("As the plan states it, or its bracket where it does not. Where the room's loss per kelvin is stated, what "
@@ -149,7 +136,7 @@ FigureGroup moisture_group(const assess::EnclosureResult& enclosure, const words
         const QString name = words::case_name(humidity.id);
         FigureRow row{.name = name, .likely = tr("not known"), .range = {}, .target = {}, .decided_by = {}, .why = {}};
         if (humidity.relative_humidity) {
-            row = row_of(name, *humidity.relative_humidity, Quantity::fraction, formatter);
+            row = figure_row(name, *humidity.relative_humidity, Quantity::fraction, formatter);
         }
         row.target = formatter.target(humidity.target, Quantity::fraction);
         judge_row(row, humidity.judgement, Subject::humidity);
@@ -174,7 +161,7 @@ FigureGroup light_group(const assess::EnclosureResult& enclosure, const words::S
                     .decided_by = {},
                     .why = {}};
     if (day.hours) {
-        hours = row_of(hours.name, exactly(*day.hours), Quantity::hours, formatter);
+        hours = figure_row(hours.name, exactly(*day.hours), Quantity::hours, formatter);
     }
     hours.target = formatter.target(day.target_h, Quantity::hours);
     judge_row(hours, day.judgement, Subject::light);
@@ -194,9 +181,9 @@ FigureGroup supply_group(const assess::EnclosureResult& enclosure, const words::
     const words::Formatter& formatter = speaker.formatter();
     const assess::PowerResult& power = enclosure.power;
     FigureGroup group{tr("Electricity"), {}};
-    group.rows.push_back(explained(row_of(tr("Connected load"), power.connected_w, Quantity::power, formatter),
+    group.rows.push_back(explained(figure_row(tr("Connected load"), power.connected_w, Quantity::power, formatter),
                                    tr("The power of all devices, added up.")));
-    group.rows.push_back(explained(row_of(tr("Energy a day"), power.daily_kwh, Quantity::energy, formatter),
+    group.rows.push_back(explained(figure_row(tr("Energy a day"), power.daily_kwh, Quantity::energy, formatter),
                                    tr("What each device draws by day and by night, on average over the year.")));
     FigureRow outlets{.name = tr("Outlets"), .likely = {}, .range = {}, .target = {}, .decided_by = {}, .why = {}};
     outlets.likely = formatter.count(power.timed_outlets + power.always_on_outlets);
@@ -206,16 +193,16 @@ FigureGroup supply_group(const assess::EnclosureResult& enclosure, const words::
     outlets.why.how = tr("One for each device, by the supply it is planned on.");
     group.rows.push_back(outlets);
     for (const assess::DevicePower& device : power.devices) {
-        FigureRow row = explained(
-            row_of(tr("%1 in a year").arg(speaker.name_of(device.id)), device.year_kwh, Quantity::energy, formatter),
-            words::how_months(enclosure.hemisphere_known));
+        FigureRow row = explained(figure_row(tr("%1 in a year").arg(speaker.name_of(device.id)), device.year_kwh,
+                                             Quantity::energy, formatter),
+                                  words::how_months(enclosure.hemisphere_known));
         row.why.inputs = tr("A winter day %1, a summer day %2.")
                              .arg(formatter.range(device.daily_kwh_winter, Quantity::energy),
                                   formatter.range(device.daily_kwh_summer, Quantity::energy));
         row.why.where = QString::fromStdString(device.id);
         group.rows.push_back(row);
     }
-    group.rows.push_back(explained(row_of(tr("Energy in a year"), power.year_kwh, Quantity::energy, formatter),
+    group.rows.push_back(explained(figure_row(tr("Energy in a year"), power.year_kwh, Quantity::energy, formatter),
                                    words::how_months(enclosure.hemisphere_known)));
     return group;
 }
@@ -226,14 +213,14 @@ FigureGroup weight_group(const assess::EnclosureResult& enclosure, const words::
     const assess::MassResult& mass = enclosure.mass;
     FigureGroup group{tr("Bed and weight"), {}};
     for (const assess::SubstrateResult& layer : enclosure.substrate) {
-        FigureRow row = row_of(tr("%1 to fill in").arg(speaker.name_of(layer.material)), layer.expanded_l,
-                               Quantity::volume, formatter);
+        FigureRow row = figure_row(tr("%1 to fill in").arg(speaker.name_of(layer.material)), layer.expanded_l,
+                                   Quantity::volume, formatter);
         row.why.how =
             tr("Settled volume %1, and what settling takes.").arg(formatter.value(layer.settled_l, Quantity::volume));
         group.rows.push_back(row);
     }
     const auto add = [&](const QString& name, const Range& figure, Quantity quantity, const QString& how) {
-        group.rows.push_back(explained(row_of(name, figure, quantity, formatter), how));
+        group.rows.push_back(explained(figure_row(name, figure, quantity, formatter), how));
     };
     add(tr("Shell"), exactly(mass.shell_kg), Quantity::mass, tr("Volume of the panels times their density."));
     add(tr("Bed, damp"), mass.substrate_kg, Quantity::mass,
@@ -250,7 +237,7 @@ FigureGroup site_group(const assess::Assessment& assessment, const words::Speake
     const words::Formatter& formatter = speaker.formatter();
     FigureGroup group{tr("Shared by all enclosures"), {}};
     for (const assess::CircuitResult& circuit : assessment.circuits) {
-        FigureRow row = row_of(speaker.name_of(circuit.id), circuit.load_w, Quantity::power, formatter);
+        FigureRow row = figure_row(speaker.name_of(circuit.id), circuit.load_w, Quantity::power, formatter);
         if (circuit.load_fraction) {
             row.target =
                 tr("%1 of what it may carry").arg(formatter.value(circuit.load_fraction->likely, Quantity::fraction));
@@ -260,13 +247,13 @@ FigureGroup site_group(const assess::Assessment& assessment, const words::Speake
         group.rows.push_back(row);
     }
     for (const assess::StripResult& strip : assessment.strips) {
-        FigureRow row = row_of(speaker.name_of(strip.id), strip.load_w, Quantity::power, formatter);
+        FigureRow row = figure_row(speaker.name_of(strip.id), strip.load_w, Quantity::power, formatter);
         row.why.how = tr("The power of all devices planned on this strip, added up.");
         judge_row(row, strip.judgement, Subject::load);
         group.rows.push_back(row);
     }
     for (const assess::StandResult& stand : assessment.stands) {
-        FigureRow row = row_of(speaker.name_of(stand.id), stand.load_kg, Quantity::mass, formatter);
+        FigureRow row = figure_row(speaker.name_of(stand.id), stand.load_kg, Quantity::mass, formatter);
         row.why.how = tr("All enclosures that stand on it, with everything in them.");
         row.target = stand.rated_kg ? tr("at most %1").arg(formatter.value(*stand.rated_kg, Quantity::mass))
                                     : tr("rating not known");

@@ -5,20 +5,11 @@
 #include <optional>
 #include <vector>
 
-#include "app/desk/views/explanation.hpp"
+#include "app/desk/views/figure_row.hpp"
 #include "app/words/speaker.hpp"
 #include "core/assess/assessment.hpp"
 
 namespace loam::desk {
-
-struct FigureRow {
-    QString name;
-    QString likely;
-    QString range;
-    QString target;
-    QString decided_by{}; // the input that widens the range most
-    Explanation why;
-};
 
 struct FigureGroup {
     QString name;

@@ -16,23 +16,10 @@ QString tr(const char* text)
     return QObject::tr(text);
 }
 
-FigureRow row_of(const QString& name, const QString& likely, const QString& how)
-{
-    FigureRow row{.name = name, .likely = likely, .range = {}, .target = {}, .why = {}};
-    row.why.title = name + QStringLiteral(": ") + likely;
-    row.why.how = how;
-    return row;
-}
-
 FigureRow index_row(const QString& name, const std::optional<Range>& uvi, const words::Formatter& formatter,
                     const QString& how)
 {
-    FigureRow row = row_of(name, uvi ? formatter.value(uvi->likely, Quantity::uv_index) : tr("not known"), how);
-    if (uvi) {
-        row.range = uvi->low == uvi->high ? QString() : formatter.span(*uvi, Quantity::uv_index);
-        row.why.title = name + QStringLiteral(": ") + formatter.range(*uvi, Quantity::uv_index);
-    }
-    return row;
+    return uvi ? figure_row(name, *uvi, Quantity::uv_index, formatter, how) : said_row(name, tr("not known"), how);
 }
 
 QString place_words(const assess::UvPlace& place, const Speaker& speaker)
@@ -83,10 +70,10 @@ FigureRow strongest_row(const assess::UvResult& uv, const Speaker& speaker)
 FigureRow dark_row(const light::FloorShare& dark, const words::Formatter& formatter)
 {
     FigureRow row =
-        row_of(tr("Floor without UV"), formatter.value(dark.surely, Quantity::fraction),
-               tr("The share of the floor where the index stays under a tenth, which a meter reads as none: "
-                  "under hides, under covers and beyond the light. The larger share counts what is not "
-                  "known as dark. Shade beside fittings is not counted."));
+        said_row(tr("Floor without UV"), formatter.value(dark.surely, Quantity::fraction),
+                 tr("The share of the floor where the index stays under a tenth, which a meter reads as none: "
+                    "under hides, under covers and beyond the light. The larger share counts what is not "
+                    "known as dark. Shade beside fittings is not counted."));
     row.range = formatter.span({dark.surely, dark.surely, dark.at_most}, Quantity::fraction);
     row.why.source = tr("Always a retreat without UV: Baines et al. 2016");
     return row;
@@ -99,11 +86,11 @@ FigureRow height_row(const assess::UvResult& uv, const Speaker& speaker)
         tr("Heights over the base at which the strongest UV of the basking place lies inside the target "
            "and nothing within reach passes its upper end, tried centimetre by centimetre.");
     if (!uv.heights) {
-        return row_of(tr("Height of the lamp for its zone"), uv.uvi_at_basking ? tr("none") : tr("not known"), how);
+        return said_row(tr("Height of the lamp for its zone"), uv.uvi_at_basking ? tr("none") : tr("not known"), how);
     }
     const assess::UvHeights& heights = *uv.heights;
-    FigureRow row = row_of(tr("Height of %1 for its zone").arg(speaker.name_of(heights.lamp)),
-                           formatter.span({heights.from_m, heights.from_m, heights.to_m}, Quantity::length), how);
+    FigureRow row = said_row(tr("Height of %1 for its zone").arg(speaker.name_of(heights.lamp)),
+                             formatter.span({heights.from_m, heights.from_m, heights.to_m}, Quantity::length), how);
     row.why.inputs = heights.whole_range ? tr("The whole range of the index lies inside it there.")
                                          : tr("Only the likely index lies inside it there: the range is as wide.");
     return row;
@@ -113,10 +100,10 @@ FigureRow nearest_row(const assess::UvLampResult& lamp, const Speaker& speaker)
 {
     const words::Formatter& formatter = speaker.formatter();
     FigureRow row =
-        row_of(tr("Nearest to %1").arg(speaker.name_of(lamp.id)), formatter.value(lamp.nearest_m, Quantity::length),
-               tr("From the lamp's face to the back of an animal on what it can stand on. Nearer than the "
-                  "safe distance even the upper end of its UV may pass the most that any animal was met "
-                  "in."));
+        said_row(tr("Nearest to %1").arg(speaker.name_of(lamp.id)), formatter.value(lamp.nearest_m, Quantity::length),
+                 tr("From the lamp's face to the back of an animal on what it can stand on. Nearer than the "
+                    "safe distance even the upper end of its UV may pass the most that any animal was met "
+                    "in."));
     row.target = lamp.safe_distance_m ? tr("at least %1").arg(formatter.value(*lamp.safe_distance_m, Quantity::length))
                                       : tr("safe distance not known");
     row.why.inputs = place_words(lamp.nearest, speaker) + QLatin1Char(' ') +
@@ -132,10 +119,10 @@ FigureRow nearest_row(const assess::UvLampResult& lamp, const Speaker& speaker)
 FigureRow fading_row(const assess::UvResult& uv, const words::Formatter& formatter)
 {
     FigureRow row =
-        row_of(tr("Burning until the UV falls below the target"),
-               uv.left.likely_h ? formatter.about(*uv.left.likely_h, Quantity::hours) : tr("not known"),
-               tr("What all its lamps lose for each thousand hours, by the sheet of their kind. A new reading "
-                  "with the hours burnt says more."));
+        said_row(tr("Burning until the UV falls below the target"),
+                 uv.left.likely_h ? formatter.about(*uv.left.likely_h, Quantity::hours) : tr("not known"),
+                 tr("What all its lamps lose for each thousand hours, by the sheet of their kind. A new reading "
+                    "with the hours burnt says more."));
     if (uv.left.earliest_h && uv.left.latest_h) {
         row.range = tr("%1 to %2")
                         .arg(formatter.about(*uv.left.earliest_h, Quantity::hours),
