@@ -13,29 +13,6 @@ QString say(const char* text)
     return QCoreApplication::translate("seasons", text);
 }
 
-std::string_view code_of(season::Bar bar)
-{
-    switch (bar) {
-    case season::Bar::species_does_not_rest:
-        return "species-does-not-rest";
-    case season::Bar::ill:
-        return "ill";
-    case season::Bar::underweight:
-        return "underweight";
-    case season::Bar::first_winter:
-        return "first-winter";
-    case season::Bar::health_not_stated:
-        return "health-not-stated";
-    case season::Bar::age_not_stated:
-        return "age-not-stated";
-    case season::Bar::weight_not_stated:
-        return "weight-not-stated";
-    case season::Bar::cold_not_known:
-        return "cold-not-known";
-    }
-    return {};
-}
-
 } // namespace
 
 QString month_name(int month, const Formatter& formatter)
@@ -86,7 +63,7 @@ QStringList bars(const std::vector<season::Bar>& bars)
 {
     QStringList texts;
     for (const season::Bar bar : bars) {
-        texts << label_word("reason", code_of(bar)).value_or(QString());
+        texts << label_word("reason", season::name_of(bar)).value_or(QString());
     }
     return texts;
 }

@@ -11,29 +11,6 @@ namespace {
 
 constexpr Judgement unknown{Verdict::not_known, Direction::none};
 
-std::string name_of(season::Bar bar)
-{
-    switch (bar) {
-    case season::Bar::species_does_not_rest:
-        return "species-does-not-rest";
-    case season::Bar::ill:
-        return "ill";
-    case season::Bar::underweight:
-        return "underweight";
-    case season::Bar::first_winter:
-        return "first-winter";
-    case season::Bar::health_not_stated:
-        return "health-not-stated";
-    case season::Bar::age_not_stated:
-        return "age-not-stated";
-    case season::Bar::weight_not_stated:
-        return "weight-not-stated";
-    case season::Bar::cold_not_known:
-        return "cold-not-known";
-    }
-    return {};
-}
-
 bool has_both(const std::optional<catalog::Band>& band)
 {
     return band && band->min && band->max;
@@ -160,9 +137,10 @@ bool judge_eligibility(const Housed& housed, const plan::Animal& animal, const C
 {
     for (const season::Bar bar : result.eligibility.bars) {
         const bool refused = result.eligibility.answer == season::Answer::refused;
-        const auto why = because("rule.cool-season", {},
-                                 {{"animal", animal.id}, {"species", animal.species}, {"reason", name_of(bar)}},
-                                 result.species_source);
+        const auto why =
+            because("rule.cool-season", {},
+                    {{"animal", animal.id}, {"species", animal.species}, {"reason", std::string(season::name_of(bar))}},
+                    result.species_source);
         if (refused) {
             report(notes, "danger.cool-season", {Verdict::danger, Direction::none}, housed.at(animal.id), why).remedy =
                 remedy("remedy.no-cool-season", {}, {{"animal", animal.id}});

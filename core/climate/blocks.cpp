@@ -1,9 +1,9 @@
 #include "core/climate/blocks.hpp"
 
-#include <algorithm>
-#include <array>
 #include <cmath>
 #include <numbers>
+
+#include "core/climate/clip.hpp"
 
 namespace loam::climate {
 
@@ -42,24 +42,11 @@ double met_at(const Block& block, double top_m, const Point& from, const Point& 
 {
     const Local a = local(block, from.x_m, from.y_m);
     const Local b = local(block, to.x_m, to.y_m);
-    double enters = 0.0;
-    double leaves = 1.0;
-    const auto clip = [&](double start, double end, double low, double high) {
-        const double by = end - start;
-        if (std::abs(by) < 1e-12) {
-            if (start < low || start > high)
-                leaves = -1.0;
-            return;
-        }
-        const double first = (low - start) / by;
-        const double second = (high - start) / by;
-        enters = std::max(enters, std::min(first, second));
-        leaves = std::min(leaves, std::max(first, second));
-    };
-    clip(a.x, b.x, -0.5 * block.area.length_m, 0.5 * block.area.length_m);
-    clip(a.y, b.y, -0.5 * block.area.width_m, 0.5 * block.area.width_m);
-    clip(from.z_m, to.z_m, -1.0, top_m);
-    return leaves > enters ? enters : 2.0;
+    Span way{0.0, 1.0};
+    clip(way, a.x, b.x - a.x, -0.5 * block.area.length_m, 0.5 * block.area.length_m);
+    clip(way, a.y, b.y - a.y, -0.5 * block.area.width_m, 0.5 * block.area.width_m);
+    clip(way, from.z_m, to.z_m - from.z_m, -1.0, top_m);
+    return way.to > way.from ? way.from : 2.0;
 }
 
 } // namespace
@@ -72,8 +59,9 @@ std::optional<std::size_t> block_between(const Box& box, const Geometry& geometr
     double first_at = 1.0 - 1e-9;
     for (std::size_t i = 0; i < box.blocks.size(); ++i) {
         const Block& block = box.blocks[i];
-        const double top_m = foot_m(geometry, block) + block.height_m;
-        if (target.z_m >= top_m - stands_on_m && target.z_m > foot_m(geometry, block) + 0.5 * block.height_m &&
+        const double below_m = foot_m(geometry, block);
+        const double top_m = below_m + block.height_m;
+        if (target.z_m >= top_m - stands_on_m && target.z_m > below_m + 0.5 * block.height_m &&
             covers(block, target.x_m, target.y_m))
             continue;
         const double at = met_at(block, top_m, lamp, target);

@@ -7,6 +7,7 @@
 
 #include "core/climate/beam.hpp"
 #include "core/climate/blocks.hpp"
+#include "core/climate/clip.hpp"
 
 namespace loam::climate {
 
@@ -137,19 +138,8 @@ double ring_share(double exponent, double drop_m, double from_m, double to_m)
 Span inside_rect(const Rect& rect, double x, double y, double c, double s)
 {
     Span span{0.0, 1e9};
-    const auto clip = [&span](double at, double direction, double low, double high) {
-        if (std::abs(direction) < 1e-12) {
-            if (at < low || at > high)
-                span.to = -1.0;
-            return;
-        }
-        const double a = (low - at) / direction;
-        const double b = (high - at) / direction;
-        span.from = std::max(span.from, std::min(a, b));
-        span.to = std::min(span.to, std::max(a, b));
-    };
-    clip(x, c, rect.x_m, rect.x_m + rect.length_m);
-    clip(y, s, rect.y_m, rect.y_m + rect.width_m);
+    clip(span, x, c, rect.x_m, rect.x_m + rect.length_m);
+    clip(span, y, s, rect.y_m, rect.y_m + rect.width_m);
     return span;
 }
 

@@ -46,13 +46,6 @@ bool is_physical(const Box& box)
     return true;
 }
 
-// Columns are a whole number per patch, so that patches are sums of columns and a mirrored box has mirrored cells.
-std::size_t cells_along(double side_m, std::size_t patches, double cell_m)
-{
-    const double per_patch = std::ceil(side_m / static_cast<double>(patches) / cell_m - 1e-9);
-    return patches * static_cast<std::size_t>(std::max(1.0, per_patch));
-}
-
 std::size_t patches_along(double side_m, double patch_m, std::size_t most)
 {
     return std::clamp<std::size_t>(static_cast<std::size_t>(std::lround(side_m / patch_m)), 1, most);
@@ -233,6 +226,12 @@ std::optional<Plane> plane_of(MatPlace place)
 bool on_wall(MatPlace place)
 {
     return plane_of(place).has_value();
+}
+
+std::size_t cells_along(double side_m, std::size_t patches, double cell_m)
+{
+    const double per_patch = std::ceil(side_m / static_cast<double>(patches) / cell_m - 1e-9);
+    return patches * static_cast<std::size_t>(std::max(1.0, per_patch));
 }
 
 Rect above_bed(const Mat& mat, const Geometry& geometry)

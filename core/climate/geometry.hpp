@@ -86,6 +86,9 @@ struct Geometry {
     std::size_t place_of(BrickKind kind) const;      // first of its kind from below; nz() where there is none
 };
 
+// Columns are a whole number per patch, so that patches are sums of columns and a mirrored box has mirrored cells.
+std::size_t cells_along(double side_m, std::size_t patches, double cell_m);
+
 double overlap_m2(const Rect& a, const Rect& b);
 bool holds(const Rect& rect, double x_m, double y_m);
 bool on_wall(MatPlace place);

@@ -34,12 +34,6 @@ Counts patch_counts(const Geometry& g, Plane plane)
     return {distinct(along), distinct(up)};
 }
 
-std::size_t cells_for(double side_m, std::size_t patches, double cell_m)
-{
-    const double per_patch = std::ceil(side_m / static_cast<double>(patches) / cell_m - 1e-9);
-    return patches * static_cast<std::size_t>(std::max(1.0, per_patch));
-}
-
 std::size_t patch_at(const Geometry& g, Plane plane, double along_m, double up_m)
 {
     for (std::size_t p = 0; p < g.patches.size(); ++p) {
@@ -100,8 +94,8 @@ PanelCells lay_panel(const Box& box, const Scene& scene, Plane plane, double cel
     const double up_side_m = plane == Plane::ceiling ? box.width_m : g.air_height_m;
     const Counts patches = patch_counts(g, plane);
     PanelCells cells{.plane = plane,
-                     .columns = cells_for(along_side_m, patches.along, cell_m),
-                     .rows = cells_for(up_side_m, patches.up, cell_m),
+                     .columns = cells_along(along_side_m, patches.along, cell_m),
+                     .rows = cells_along(up_side_m, patches.up, cell_m),
                      .along_m = 0.0,
                      .up_m = 0.0,
                      .patch = {},

@@ -37,4 +37,27 @@ Eligibility eligibility(const Candidate& candidate)
     return result;
 }
 
+std::string_view name_of(Bar bar)
+{
+    switch (bar) {
+    case Bar::species_does_not_rest:
+        return "species-does-not-rest";
+    case Bar::ill:
+        return "ill";
+    case Bar::underweight:
+        return "underweight";
+    case Bar::first_winter:
+        return "first-winter";
+    case Bar::health_not_stated:
+        return "health-not-stated";
+    case Bar::age_not_stated:
+        return "age-not-stated";
+    case Bar::weight_not_stated:
+        return "weight-not-stated";
+    case Bar::cold_not_known:
+        return "cold-not-known";
+    }
+    return {};
+}
+
 } // namespace loam::season

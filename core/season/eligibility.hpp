@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <string_view>
 #include <vector>
 
 #include "core/explain.hpp"
@@ -33,6 +34,8 @@ enum class Bar {
     weight_not_stated,
     cold_not_known
 };
+
+std::string_view name_of(Bar bar); // "first-winter"
 
 enum class Answer { eligible, refused, not_known };
 
