@@ -85,6 +85,25 @@ json::Node warm_up_node(const assess::CourseResult& result)
     return node;
 }
 
+json::Node dry_spell_node(const assess::DrySpellResult& spell)
+{
+    json::Node points = json::Node::array();
+    for (const climate::DrySpellPoint& point : spell.course.points) {
+        json::Node node = json::Node::object();
+        node.add("days", number(point.days)).add("lost_l", number(point.lost_l));
+        node.add("relative_humidity_day", number(point.day_humidity));
+        node.add("relative_humidity_night", number(point.night_humidity));
+        points.add(std::move(node));
+    }
+    json::Node node = json::Node::object();
+    node.add("season", text(spell.season)).add("bed_holds_l", number(spell.course.holds_l));
+    node.add("least_relative_humidity", number(spell.least_humidity));
+    node.add("days_until_below", range(spell.days));
+    node.add("holds_throughout", json::Node::of(spell.holds_throughout));
+    node.add("may_hold_longer", json::Node::of(spell.may_hold_longer)).add("points", std::move(points));
+    return node;
+}
+
 } // namespace
 
 void add_courses(json::Node& node, const assess::EnclosureResult& enclosure)
@@ -105,6 +124,11 @@ void add_courses(json::Node& node, const assess::EnclosureResult& enclosure)
         drills.add(std::move(drill));
     }
     node.add("days", std::move(days)).add("drills", std::move(drills));
+    json::Node spells = json::Node::array();
+    for (const assess::DrySpellResult& spell : enclosure.dry_spells) {
+        spells.add(dry_spell_node(spell));
+    }
+    node.add("dry_spells", std::move(spells));
     node.add("warm_up", enclosure.warm_up ? warm_up_node(*enclosure.warm_up) : json::Node());
 }
 

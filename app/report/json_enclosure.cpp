@@ -130,6 +130,8 @@ json::Node humidity_node(const std::vector<assess::HumidityCase>& cases)
         const bool known = humidity.relative_humidity.has_value();
         json::Node node = json::Node::object();
         node.add("case", text(humidity.id)).add("relative_humidity", range(humidity.relative_humidity));
+        node.add("relative_humidity_warm_side", range(humidity.warm_side))
+            .add("relative_humidity_air", range(humidity.air));
         node.add("target", bounds(humidity.target));
         node.add("evaporation_l_per_day", known ? number(humidity.evaporation_l_per_day.likely) : json::Node());
         node.add("misting_needed_l_per_day", likely(humidity.misting_needed_l_per_day));

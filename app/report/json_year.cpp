@@ -147,6 +147,7 @@ json::Node water_node(const assess::WaterResult& water)
     node.add("changes_per_day", range(water.changes_per_day)).add("changed_l_per_day", range(water.changed_l_per_day));
     node.add("top_up_l_per_day", range(water.top_up_l_per_day));
     node.add("top_up_by_climate", json::Node::of(water.by_climate));
+    node.add("bed_l_per_day", range(water.bed_l_per_day));
     node.add("misted_l_per_day", range(water.misted_l_per_day));
     node.add("treated_l_per_day", range(water.treated_l_per_day));
     node.add("conditioner_ml_per_fill", range(water.conditioner_ml_per_fill));

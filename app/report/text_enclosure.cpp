@@ -2,6 +2,7 @@
 
 #include "app/report/lines.hpp"
 #include "app/report/text_parts.hpp"
+#include "app/words/dry_spells.hpp"
 #include "app/words/verdicts.hpp"
 
 namespace loam::report {
@@ -118,6 +119,10 @@ QString text_enclosure(const assess::EnclosureResult& enclosure, const Speaker& 
     if (!enclosure.humidity.empty()) {
         text += QLatin1Char('\n') + columns(say("Humidity"));
         text += humidities(enclosure.humidity, speaker);
+    }
+    for (const assess::DrySpellResult& spell : enclosure.dry_spells) {
+        text += wrapped(QStringLiteral("  "),
+                        say("%1: %2").arg(words::dry_spell_name(spell), words::dry_spell_days(spell, format)));
     }
     text += text_courses(enclosure, speaker);
     text += text_year(enclosure, speaker) + text_cool_seasons(enclosure, speaker);

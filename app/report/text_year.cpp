@@ -87,6 +87,10 @@ QString text_water(const assess::EnclosureResult& enclosure, const words::Speake
                                                format.value(water.changed_l_per_day.likely, Quantity::volume),
                                                format.value(water.top_up_l_per_day.likely, Quantity::volume),
                                                format.value(water.misted_l_per_day.likely, Quantity::volume)));
+    if (water.bed_l_per_day) {
+        text += fact({}, say("poured into the bed to keep it as damp: %1 a day")
+                             .arg(format.range(*water.bed_l_per_day, Quantity::volume)));
+    }
     for (const assess::BowlResult& bowl : water.bowls) {
         text += fact({}, say("%1 holds %2 and weighs %3 full: %4")
                              .arg(speaker.name_of(bowl.id), format.range(bowl.volume_l, Quantity::volume),

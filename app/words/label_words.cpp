@@ -30,6 +30,8 @@ constexpr LabelWord rows[] = {
     {"course", "mat-stuck-on", QT_TRANSLATE_NOOP("labels", "a mat that sticks on")},
     {"course", "heat-wave", QT_TRANSLATE_NOOP("labels", "a heat wave")},
     {"course", "covers-off", QT_TRANSLATE_NOOP("labels", "a box whose covers are forgotten off")},
+    {"season", "winter", QT_TRANSLATE_NOOP("labels", "in winter")},
+    {"season", "summer", QT_TRANSLATE_NOOP("labels", "in summer")},
     {"measure", "surface", QT_TRANSLATE_NOOP("labels", "at the surface")},
     {"measure", "ground", QT_TRANSLATE_NOOP("labels", "in the shade at ground level")},
     {"measure", "operative", QT_TRANSLATE_NOOP("labels", "at the animal's back")},

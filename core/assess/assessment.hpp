@@ -13,6 +13,7 @@
 #include "core/catalog/prices.hpp"
 #include "core/catalog/rule.hpp"
 #include "core/climate/course.hpp"
+#include "core/climate/dry_spell.hpp"
 #include "core/climate/steady.hpp"
 #include "core/climate/switching.hpp"
 #include "core/explain.hpp"
@@ -112,7 +113,9 @@ struct HeatCase {
 
 struct HumidityCase {
     std::string id;
-    std::optional<Range> relative_humidity;
+    std::optional<Range> relative_humidity; // at ground level on the cool side, by which it is judged
+    std::optional<Range> warm_side;         // the same on the warm side
+    std::optional<Range> air;               // of the lower air
     Target target;
     Range evaporation_l_per_day;
     std::optional<Range> misting_needed_l_per_day;
@@ -168,6 +171,9 @@ struct WaterResult {
     std::optional<plan::WaterSource> source;  // absent: not stated
     std::optional<MoneyRange> price_per_year; // of what is drawn; absent: price or source not stated
     bool by_climate = false;                  // what tops up is the solved box's evaporation, not the bracket
+    // To be poured into the bed to keep it as damp as planned, beyond what is misted; below nought it gets wetter.
+    // Absent: the climate is not solved, or there is no bed.
+    std::optional<Range> bed_l_per_day;
     std::vector<BowlResult> bowls;
     friend bool operator==(const WaterResult&, const WaterResult&) = default;
 };
@@ -251,6 +257,18 @@ struct CourseResult {
     friend bool operator==(const CourseResult&, const CourseResult&) = default;
 };
 
+// The bed dries while nobody waters or mists it; the bowls are kept filled.
+struct DrySpellResult {
+    std::string season; // winter, summer
+    climate::DrySpell course;
+    std::optional<double> least_humidity; // what the species ask for, 0..1; absent: no sheet says
+    // Until it is too dry by day; absent: nothing to compare with. What is longer than the course counts as its length:
+    bool holds_throughout = false; // the likely value
+    bool may_hold_longer = false;  // the high end
+    std::optional<Range> days;
+    friend bool operator==(const DrySpellResult&, const DrySpellResult&) = default;
+};
+
 struct EnclosureResult {
     std::string id;
     std::string name;
@@ -262,6 +280,7 @@ struct EnclosureResult {
     std::vector<HumidityCase> humidity;
     std::vector<CourseResult> days; // these three are empty until the course stage has run
     std::vector<CourseResult> drills;
+    std::vector<DrySpellResult> dry_spells;       // like the days
     std::optional<CourseResult> warm_up;          // the test run: from a box as warm as the winter room
     std::optional<CalibrationResult> calibration; // absent: no readings, or the climate stage has not run
     UvResult uv;

@@ -7,8 +7,8 @@ std::vector<buying::Need> care_needs(const Context& context, const Housed& house
 {
     constexpr double days_a_year = 365.0;
     std::vector<buying::Need> needs;
-    if (water.result.conditioner_ml_per_day && water.result.conditioner_ml_per_day->likely > 0.0) {
-        needs.push_back(need("water.conditioner", water.result.conditioner_ml_per_day->likely * days_a_year, "ml",
+    if (water.order_conditioner_ml && water.order_conditioner_ml->likely > 0.0) {
+        needs.push_back(need("water.conditioner", water.order_conditioner_ml->likely * days_a_year, "ml",
                              "need.conditioner", housed.at()));
     }
     if (water.result.cartridges_per_year && water.result.cartridges_per_year->likely > 0.0) {

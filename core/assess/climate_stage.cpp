@@ -164,6 +164,12 @@ bool add_climate_remedies(ClimateStage& stage, const climate::Workspace& workspa
            add_heat_remedies(stage.notes, stage.heat, stage.solved, workspace, stop);
 }
 
+const SolvedCase* solved_as(const std::vector<SolvedCase>& solved, std::string_view id)
+{
+    const auto found = std::find_if(solved.begin(), solved.end(), [&](const auto& one) { return one.room.id == id; });
+    return found == solved.end() || !found->result.converged ? nullptr : &*found;
+}
+
 std::string label_of(const Finding& finding, std::string_view name)
 {
     for (const Label& label : finding.because.labels) {

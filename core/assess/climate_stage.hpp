@@ -75,6 +75,12 @@ bool add_heat_remedies(Notes& notes, const std::vector<HeatCase>& heat, const st
 bool add_humidity_remedies(Notes& notes, std::vector<HumidityCase>& humidity, const std::vector<SolvedCase>& cases,
                            const climate::Workspace& workspace, std::stop_token stop);
 
+// The case of that name, if its balance closed; nullptr otherwise.
+const SolvedCase* solved_as(const std::vector<SolvedCase>& solved, std::string_view id);
+
+// What one species asks for: a young animal's band where the sheet has one and some animal is known to be young.
+Target wanted_humidity(const Housed& housed, const catalog::Species& species);
+
 // What a finding carries under a name.
 std::string label_of(const Finding& finding, std::string_view name); // empty where it has none
 std::optional<double> input_of(const Finding& finding, std::string_view name);

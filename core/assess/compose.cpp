@@ -60,6 +60,7 @@ EnclosureResult result_of(const Context& context, const Part& part, const Suppli
         result.days = part.courses->days;
         result.drills = part.courses->drills;
         result.warm_up = part.courses->warm_up;
+        result.dry_spells = part.courses->dry_spells;
     }
     return result;
 }
@@ -163,7 +164,7 @@ Supplies supplies_of(const Context& context, const Part& part)
     const std::vector<HeatCase>& heat = part.climate != nullptr ? part.climate->heat : none;
     YearStage year = assess_year(context, part.housed);
     PowerStage power = assess_power(context, part.housed, heat, year.course);
-    return {std::move(power), assess_water(context, part.housed), std::move(year)};
+    return {std::move(power), assess_water(context, part.housed, heat), std::move(year)};
 }
 
 std::vector<buying::Need> all_needs(const Context& context, const std::vector<Part>& parts,

@@ -13,13 +13,6 @@ constexpr double a_day_h = 24.0;
 constexpr double morning_h = 6.0;
 constexpr double afternoon_h = 6.0;
 
-const SolvedCase* solved_as(const std::vector<SolvedCase>& solved, std::string_view id)
-{
-    const auto found = std::find_if(solved.begin(), solved.end(),
-                                    [id](const SolvedCase& one) { return one.room.id == id && one.result.converged; });
-    return found == solved.end() ? nullptr : &*found;
-}
-
 climate::Case under(const SolvedCase& from, climate::Fault fault)
 {
     climate::Case now = from.room;

@@ -1,5 +1,6 @@
 #include "core/assess/courses.hpp"
 
+#include "core/assess/dry_spells.hpp"
 #include "core/assess/side_by_side.hpp"
 #include "core/assess/switching.hpp"
 
@@ -74,9 +75,11 @@ std::optional<CourseStage> assess_courses(const Context& context, const Housed& 
             cycles[i - plans.size()] = follow(switching[i - plans.size()], own, stop) ? 1 : 0;
         }
     });
-    if (stop.stop_requested()) {
+    auto spells = dry_spells(context, housed, climate.solved, workspace, stop);
+    if (stop.stop_requested() || !spells) {
         return std::nullopt;
     }
+    stage.dry_spells = *std::move(spells);
     const auto species = species_in(housed.enclosure, context.catalog);
     for (std::size_t i = 0; i < plans.size(); ++i) {
         if (!courses[i] || !courses[i]->complete) {

@@ -14,6 +14,7 @@ struct CourseStage {
     std::vector<CourseResult> days;
     std::vector<CourseResult> drills;
     std::optional<CourseResult> warm_up;
+    std::vector<DrySpellResult> dry_spells;
     Notes notes;
     friend bool operator==(const CourseStage&, const CourseStage&) = default;
 };

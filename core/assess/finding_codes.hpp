@@ -97,8 +97,9 @@ inline constexpr auto finding_codes = std::to_array<CodeEntry>({
     {"humidity.not-known", "", "case"},
     {"humidity.target-not-known", "", "species"},
     {"humidity.condensation", "pane dew_point?", "case"},
-    {"humidity.no-dry-retreat", "likely", "case"},
+    {"humidity.no-dry-retreat", "likely max", "season species"},
     {"humidity.misting-not-stated", ""},
+    {"moisture.bed-gains-water", "by"},
 
     // Readings of the keeper's thermometers
     // low likely high: what the other readings and the box make expected. measure: surface, ground, operative.

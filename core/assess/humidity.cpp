@@ -8,19 +8,6 @@ namespace {
 
 constexpr Judgement unknown{Verdict::not_known, Direction::none};
 
-// A young animal's band where the sheet has one and some animal is known to be young.
-Target wanted_humidity(const Housed& housed, const catalog::Species& species)
-{
-    const catalog::HumidityNeed& need = species.humidity;
-    bool young = false;
-    for (const plan::Animal& animal : housed.enclosure.animals) {
-        young = young || (animal.species == species.id && animal.length_m && need.juvenile_below_length_m &&
-                          *animal.length_m < *need.juvenile_below_length_m);
-    }
-    const std::optional<catalog::Band>& band = young && need.juvenile ? need.juvenile : need.adult;
-    return band ? Target{band->min, band->max, band->source} : Target{};
-}
-
 void report_level(Notes& notes, const Housed& housed, const SolvedCase& solved, const Target& target,
                   Judgement judgement, const std::string& species)
 {
@@ -39,19 +26,38 @@ void report_condensation(Notes& notes, const Housed& housed, const SolvedCase& s
     }
 }
 
-// Damp air everywhere and no lamp that dries a place.
-void report_dry_retreat(Notes& notes, const Housed& housed, const SolvedCase& solved,
-                        const std::vector<const catalog::Species*>& species)
+// Where a hygrometer on the ground reads least.
+double driest_place(const climate::CaseResult& result)
 {
-    constexpr double damp = 0.8;
-    const bool frogs =
-        std::all_of(species.begin(), species.end(), [](const auto* one) { return one->group == catalog::Group::frog; });
-    const double likely = solved.result.ground_humidity.likely;
-    if (!frogs && solved.box.lamps.empty() && likely > damp) {
-        report(notes, "humidity.no-dry-retreat", {Verdict::tight, Direction::above}, housed.at(),
-               because("rule.dry-retreat", {{"likely", likely, "1"}}, {{"case", solved.room.id}},
-                       {"Common practice, no source", Confidence::practice}))
-            .remedy = remedy("remedy.dry-corner");
+    return std::min({result.basking.humidity.likely, result.warm.humidity.likely, result.cool.humidity.likely});
+}
+
+// Ground that stays damper than the sheet allows by day and by night, at its driest place too. Of species that are at
+// home in such air only their own bound counts.
+void report_dry_retreat(Notes& notes, const Housed& housed, const std::vector<SolvedCase>& cases,
+                        const catalog::Species& species)
+{
+    constexpr double damp = 0.8; // where the sheet has no bound
+    const double most = wanted_humidity(housed, species).max.value_or(damp);
+    if (species.group == catalog::Group::frog) {
+        return;
+    }
+    for (const std::string season : {"winter", "summer"}) {
+        const SolvedCase* day = solved_as(cases, season + "-day");
+        const SolvedCase* night = solved_as(cases, season + "-night");
+        if (day == nullptr || night == nullptr) {
+            continue;
+        }
+        const double driest = std::min(driest_place(day->result), driest_place(night->result));
+        if (driest > most) {
+            report(notes, "humidity.no-dry-retreat", {Verdict::falls_short, Direction::above}, housed.at(),
+                   because("rule.dry-retreat", {{"likely", driest, "1"}, {"max", most, "1"}},
+                           {{"season", season}, {"species", species.id}},
+                           {"Common practice, no source: air that stays damp with no dry place to rest leads to mould "
+                            "and to disease of shell, skin and lungs",
+                            Confidence::practice}))
+                .remedy = remedy("remedy.dry-corner");
+        }
     }
 }
 
@@ -66,6 +72,8 @@ HumidityCase judge_one(Notes& notes, const Housed& housed, const SolvedCase& sol
         return result;
     }
     result.relative_humidity = solved.result.ground_humidity;
+    result.warm_side = solved.result.warm.humidity;
+    result.air = solved.result.air_humidity;
     result.evaporation_l_per_day = solved.result.evaporation_l_per_day;
     result.judgement = {species.empty() ? Verdict::not_known : Verdict::fits, Direction::none};
     for (const catalog::Species* one : species) {
@@ -85,11 +93,22 @@ HumidityCase judge_one(Notes& notes, const Housed& housed, const SolvedCase& sol
         result.misting_needed_l_per_day = solved.box.misting_l_per_day;
     }
     report_condensation(notes, housed, solved);
-    report_dry_retreat(notes, housed, solved, species);
     return result;
 }
 
 } // namespace
+
+Target wanted_humidity(const Housed& housed, const catalog::Species& species)
+{
+    const catalog::HumidityNeed& need = species.humidity;
+    bool young = false;
+    for (const plan::Animal& animal : housed.enclosure.animals) {
+        young = young || (animal.species == species.id && animal.length_m && need.juvenile_below_length_m &&
+                          *animal.length_m < *need.juvenile_below_length_m);
+    }
+    const std::optional<catalog::Band>& band = young && need.juvenile ? need.juvenile : need.adult;
+    return band ? Target{band->min, band->max, band->source} : Target{};
+}
 
 std::vector<HumidityCase> judge_humidity(Notes& notes, const Context& context, const Housed& housed,
                                          const std::vector<SolvedCase>& cases)
@@ -102,6 +121,7 @@ std::vector<HumidityCase> judge_humidity(Notes& notes, const Context& context, c
             report(notes, "humidity.target-not-known", unknown, housed.at(),
                    because("rule.species-sheet", {}, {{"species", one->id}}, one->humidity.source));
         }
+        report_dry_retreat(notes, housed, cases, *one);
     }
     for (const SolvedCase& solved : cases) {
         if (solved.room.fault == climate::Fault::none) {

@@ -3,6 +3,7 @@
 #include <functional>
 
 #include "core/assess/climate_stage.hpp"
+#include "core/assess/cover_places.hpp"
 #include "core/assess/side_by_side.hpp"
 
 namespace loam::assess {
@@ -62,38 +63,39 @@ std::optional<double> misting_for(const SolvedCase& solved, double wanted, clima
     });
 }
 
-// A pane over the larger end that keeps its clearance from every lamp, where the top has no cover yet and that brings
-// the humidity up. A quarter of the top stays open for fresh air: cautious, our own.
-std::optional<Remedy> cover_for(const SolvedCase& solved, double wanted, climate::Workspace& workspace,
-                                std::stop_token stop)
+struct Wanted {
+    double humidity = 0.0; // at least
+    double most = 1.0;
+};
+
+// The least of the top that has to be covered, clear of the lamps, so that the likely humidity comes up to what is
+// wanted; nullopt where no share does, or where it would pass the upper bound.
+std::optional<Remedy> cover_for(const SolvedCase& solved, const Wanted& wanted, climate::Workspace& workspace,
+                                const std::stop_token& stop)
 {
-    constexpr double most_covered = 0.75;
-    const double clearance_m = solved.clearance_m;
-    climate::Box box = solved.box;
-    if (box.top != climate::TopKind::mesh || !box.covers.empty()) {
+    const climate::Box& box = solved.box;
+    const double now = covered_share(box);
+    const double most = coverable_share(box, solved.clearance_m);
+    if (most <= now) {
         return std::nullopt;
     }
-    double left_m = box.length_m; // free from the left wall to here
-    double right_m = 0.0;         // and from here to the right one
-    for (const climate::Lamp& lamp : box.lamps) {
-        left_m = std::min(left_m, lamp.at.x_m - lamp.length_m / 2.0 - clearance_m);
-        right_m = std::max(right_m, lamp.at.x_m + lamp.length_m / 2.0 + clearance_m);
-    }
-    const bool at_left = left_m > box.length_m - right_m;
-    const double length_m = std::min(std::max(left_m, box.length_m - right_m), most_covered * box.length_m);
-    const double from_m = at_left ? 0.0 : box.length_m - length_m;
-    if (length_m <= 0.0) {
+    const auto humidity_at = [&](double share) {
+        return humidity_of(with_cover_share(box, share, solved.clearance_m), solved, workspace, stop);
+    };
+    const auto holds = [&](double share) -> std::optional<bool> {
+        const auto reached = humidity_at(share);
+        return reached ? std::optional(*reached >= wanted.humidity) : std::nullopt;
+    };
+    if (!holds(most).value_or(false)) {
         return std::nullopt;
     }
-    climate::Sheet pane = box.walls; // only its tightness matters for moisture
-    pane.thickness_m = 0.004;
-    box.covers.push_back({"suggested", {from_m, 0.0, length_m, box.width_m}, pane, exactly(0.0)});
-    const auto reached = humidity_of(box, solved, workspace, stop);
-    if (!reached || *reached < wanted) {
+    const auto least = last_that_holds(most, now, 0.02, holds);
+    const auto reached = least ? humidity_at(*least) : std::nullopt;
+    if (!reached || *reached > wanted.most) {
         return std::nullopt;
     }
     return remedy("remedy.add-cover",
-                  {{"area", length_m * box.width_m, "m2"}, {"fraction", length_m / box.length_m, "1"}});
+                  {{"area", (*least - now) * box.length_m * box.width_m, "m2"}, {"fraction", *least, "1"}});
 }
 
 // Too damp: the most that may be misted, to within a fiftieth of what is. nullopt: it is too damp without any, too.
@@ -199,7 +201,8 @@ void search(Moist& moist, climate::Workspace workspace, const std::stop_token& s
     const double wanted = solved.result.ground_humidity.likely + input_of(*moist.finding, "short_by").value_or(0.0);
     moist.misting_l = misting_for(solved, wanted, workspace, stop);
     if (!moist.misting_l) {
-        moist.other = cover_for(solved, wanted, workspace, stop);
+        const double most = input_of(*moist.finding, "max").value_or(1.0);
+        moist.other = cover_for(solved, {wanted, most}, workspace, stop);
     }
 }
 

@@ -33,6 +33,7 @@ inline constexpr auto rule_codes = std::to_array<CodeEntry>({
     {"rule.dry-retreat"},
     {"rule.bowl-size"},        // to get in, to turn round, to lie coiled
     {"rule.water-depth"},      // the sheet's depth over the body's length
+    {"rule.bed-water"},        // what is misted and drips back against what evaporates
     {"rule.water-treatment"},  // chlorine, filters, reverse osmosis
     {"rule.cool-season"},      // who may rest in the cold, and how
     {"rule.uv-zone"},          // Ferguson zone

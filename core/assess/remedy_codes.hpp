@@ -59,6 +59,7 @@ inline constexpr auto remedy_codes = std::to_array<CodeEntry>({
     {"remedy.less-misting", "to by", "case"},
     {"remedy.drier-bed", ""},
     {"remedy.dry-corner", ""},
+    {"remedy.mist-less-or-air-more", ""},
     // Water and the cool season
     {"remedy.bigger-bowl", "by to", "fitting"},
     {"remedy.shallower-water", "to", "fitting"},

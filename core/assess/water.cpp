@@ -4,7 +4,9 @@
 
 #include "core/assess/bowls.hpp"
 #include "core/assess/fittings.hpp"
+#include "core/assess/photoperiod.hpp"
 #include "core/assess/shopping.hpp"
+#include "core/assess/water_losses.hpp"
 #include "core/independent.hpp"
 #include "core/water/supply.hpp"
 #include "core/water/water.hpp"
@@ -64,7 +66,7 @@ water::Use use_of(const Context& context, const Housed& housed, Notes& notes)
         }
     }
     use.changes_per_day = changes_per_day(context, housed, notes).value_or(exactly(0.0));
-    // By the bowls' own area: the climate's evaporation is mostly the bed's, which nobody tops up with treated water.
+    // By the bowls' own area, until the climate is solved.
     if (const auto evaporation = spread_of(context.catalog, "bowl.evaporation_l_m2d")) {
         use.bowl_evaporation_l_per_day = scaled(*evaporation, surface_m2);
     }
@@ -95,17 +97,20 @@ void add_price(const Context& context, WaterResult& result)
     }
 }
 
-// What is drawn from the mains, and what filters it takes.
-void add_supply(const Context& context, const Housed& housed, WaterStage& stage)
+// What is drawn from the mains, and what filters it takes; `order_l` is a day's water as it is known without the
+// climate.
+void add_supply(const Context& context, const Housed& housed, const Range& order_l, WaterStage& stage)
 {
     const plan::Water& water = context.plan.site.water;
     stage.result.source = water.source;
+    std::optional<Range> drawn_for_order_l;
     if (!water.source) {
         assume(stage.notes, {"/site/water/source", "1", std::nullopt, {}});
     } else if (*water.source == plan::WaterSource::reverse_osmosis) {
         if (const auto reject = given_or_assumed(stage.notes, context.catalog, water.reject_l_per_l,
                                                  "/site/water/reject_l_per_l", "water.reject_l_per_l")) {
             stage.result.drawn_l_per_day = water::drawn_l(stage.result.daily_l, *reject);
+            drawn_for_order_l = water::drawn_l(order_l, *reject);
         }
     } else {
         stage.result.drawn_l_per_day = stage.result.daily_l;
@@ -114,7 +119,7 @@ void add_supply(const Context& context, const Housed& housed, WaterStage& stage)
     if (has_filter && water.cartridge_l) {
         // Reverse osmosis: its filters see all that is drawn.
         stage.result.cartridges_per_year =
-            water::cartridges_per_year(stage.result.drawn_l_per_day.value_or(stage.result.daily_l), *water.cartridge_l);
+            water::cartridges_per_year(drawn_for_order_l.value_or(order_l), *water.cartridge_l);
     } else if (has_filter) {
         assume(stage.notes, {"/site/water/cartridge_l", "l", std::nullopt, {}});
         report(stage.notes, "water.filter-life-not-known", {Verdict::not_known, Direction::none}, housed.at(),
@@ -135,12 +140,36 @@ void add_supply(const Context& context, const Housed& housed, WaterStage& stage)
     add_price(context, stage.result);
 }
 
+// The bed's balance of water: fed by misting and by what drips back, drawn on by the air.
+void report_gain(Notes& notes, const Housed& housed, const Range& lost_l_per_day, double misted_l_per_day)
+{
+    constexpr double rest = 0.1; // what a dry bed holds of a misting for some hours is no gain
+    const double gained_l = -lost_l_per_day.likely;
+    if (gained_l > rest * misted_l_per_day) {
+        report(notes, "moisture.bed-gains-water", {Verdict::falls_short, Direction::above}, housed.at(),
+               because("rule.bed-water", {{"by", gained_l, "l/d"}}, {}))
+            .remedy = remedy("remedy.mist-less-or-air-more");
+    }
+}
+
 } // namespace
 
-WaterStage assess_water(const Context& context, const Housed& housed)
+WaterStage assess_water(const Context& context, const Housed& housed, const std::vector<HeatCase>& heat)
 {
     WaterStage stage;
-    const water::Use use = use_of(context, housed, stage.notes);
+    water::Use use = use_of(context, housed, stage.notes);
+    const water::Daily before = water::daily_water(use);
+    stage.treated_l = before.treated_l;
+    stage.order_conditioner_ml = before.conditioner_ml;
+    Notes known; // what the hours hang on is said where light is judged
+    if (const auto losses = water_losses(heat, timed_hours(context, housed, known), use.misting_l_per_day)) {
+        use.bowl_evaporation_l_per_day = losses->bowls_l_per_day;
+        stage.result.by_climate = true;
+        if (!housed.enclosure.substrate.empty()) {
+            stage.result.bed_l_per_day = losses->bed_l_per_day;
+            report_gain(stage.notes, housed, losses->bed_l_per_day, use.misting_l_per_day.likely);
+        }
+    }
     const water::Daily daily = water::daily_water(use);
     stage.result.daily_l = daily.total_l;
     stage.result.bowl_l = daily.bowls_l;
@@ -153,9 +182,8 @@ WaterStage assess_water(const Context& context, const Housed& housed)
     if (use.conditioner_ml_per_l) {
         stage.result.conditioner_ml_per_fill = product_of_independent({daily.bowls_l, *use.conditioner_ml_per_l});
     }
-    stage.treated_l = daily.treated_l;
     stage.result.bowls = judge_bowls(context, housed, use.bowls, stage.notes);
-    add_supply(context, housed, stage);
+    add_supply(context, housed, before.total_l, stage);
     return stage;
 }
 

@@ -96,9 +96,9 @@ std::vector<QuantityRange> combine(const Quantities& quantities, const std::vect
             now.add(inputs[i], q, tie[i] ? scale : 1.0);
             untied.add(inputs[i], q, tie[i] ? 1.0 / box.ties.narrowed[*tie[i]] : 1.0);
         }
-        const bool is_temperature = quantities.all[q].is_temperature;
-        result.push_back(range_of(likely[q], is_temperature ? floor * floor : 0.0, now, untied,
-                                  is_temperature ? box.ties.accuracy_k : 0.0));
+        const double error = floor * quantities.all[q].per_model_k;
+        result.push_back(range_of(likely[q], error * error, now, untied,
+                                  quantities.all[q].is_temperature ? box.ties.accuracy_k : 0.0));
     }
     return result;
 }

@@ -20,7 +20,7 @@ struct CoursePoint {
     double hottest_c = 0.0; // touchable from above
     double coldest_c = 0.0; // of the floor's surface
     double digging_c = 0.0; // hottest down to the base pane
-    double humidity = 0.0;  // 0..1, at ground level
+    double humidity = 0.0;  // 0..1, at ground level on the cool side
     double power_w = 0.0;
     friend bool operator==(const CoursePoint&, const CoursePoint&) = default;
 };

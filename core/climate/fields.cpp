@@ -5,6 +5,7 @@
 
 #include "core/climate/body.hpp"
 #include "core/climate/probe.hpp"
+#include "core/climate/psychrometrics.hpp"
 #include "core/climate/report.hpp"
 #include "core/climate/zones.hpp"
 
@@ -20,10 +21,14 @@ FloorField floor_field(const Box& box, const Scene& scene, const Model& model, c
                      .surface_c = {},
                      .ground_c = {},
                      .operative_c = {},
+                     .humidity = {},
                      .beam_w_m2 = irradiance_w_m2(model, box, scene, solution)};
     for (std::size_t c = 0; c < g.columns(); ++c) {
         field.surface_c.push_back(solution[model.surface(c)]);
-        field.ground_c.push_back(value_of(ground_reading(model, c), solution));
+        const double ground_c = value_of(ground_reading(model, c), solution);
+        field.ground_c.push_back(ground_c);
+        field.humidity.push_back(
+            std::clamp(relative_humidity(ground_c, solution[model.layout.lower_vapour()]).value_or(0.0), 0.0, 1.0));
         const Body body{.at = {g.x_m(c), g.y_m(c), g.depth_m[c] + box.animal_back_m}, .length_m = box.animal_length_m};
         field.operative_c.push_back(value_of(body_reading(model, box, scene, body, solution), solution));
     }

@@ -18,6 +18,19 @@ double air_humidity(double celsius, double ratio)
     return relative_humidity(celsius, ratio).value_or(0.0);
 }
 
+// What the bowls lose, l a day; less than nothing where water condenses on theirs.
+double bowls_l_per_day(const Model& model, const std::vector<double>& solution)
+{
+    const double vapour_pa = vapour_pressure_pa(solution[model.layout.lower_vapour()]);
+    double flow_kg_s = 0.0;
+    for (std::size_t b = 0; b < model.bowls.size(); ++b) {
+        const BowlModel& bowl = model.bowls[b];
+        const double water_pa = saturation_pressure_pa(solution[model.layout.bowl(b)]).value_or(vapour_pa);
+        flow_kg_s += bowl.area_m2 * bowl.evaporation_kg_s_m2_pa * (water_pa - vapour_pa);
+    }
+    return flow_kg_s * seconds_per_day;
+}
+
 std::size_t add(Quantities& quantities, Quantity quantity)
 {
     quantities.all.push_back(std::move(quantity));
@@ -26,7 +39,19 @@ std::size_t add(Quantities& quantities, Quantity quantity)
 
 std::size_t add(Quantities& quantities, Reading reading, bool is_temperature = true)
 {
-    return add(quantities, Quantity{QuantityKind::reading, std::move(reading), is_temperature});
+    return add(quantities,
+               Quantity{QuantityKind::reading, std::move(reading), is_temperature, is_temperature ? 1.0 : 0.0});
+}
+
+// A hygrometer in the lower air's vapour, as warm as the thermometer beside it. The model's error moves it by what a
+// kelvin does to the saturation pressure there.
+std::size_t add_humidity(Quantities& quantities, Reading beside, const Model& model,
+                         const std::vector<double>& solution)
+{
+    const double ratio = solution[model.layout.lower_vapour()];
+    const double here_c = value_of(beside, solution);
+    const double per_k = 0.5 * (air_humidity(here_c - 1.0, ratio) - air_humidity(here_c + 1.0, ratio));
+    return add(quantities, Quantity{QuantityKind::humidity, std::move(beside), false, per_k});
 }
 
 std::size_t add_place(Quantities& quantities, std::size_t place, bool is_temperature = true)
@@ -107,7 +132,8 @@ Quantities make_quantities(const Model& model, const Box& box, const Scene& scen
     const auto add_zone = [&](const Zone& zone) {
         const std::size_t surface = add(q, surface_of(model, zone));
         const std::size_t ground = add(q, ground_of(model, zone));
-        return ZoneQuantities{surface, ground, add(q, operative_of(model, box, scene, zone, solution))};
+        const std::size_t operative = add(q, operative_of(model, box, scene, zone, solution));
+        return ZoneQuantities{surface, ground, operative, add_humidity(q, ground_of(model, zone), model, solution)};
     };
     q.basking = add_zone(places.zones.basking);
     // Always there, so that the figures stand in the same order on cells of any width.
@@ -134,8 +160,10 @@ Quantities make_quantities(const Model& model, const Box& box, const Scene& scen
     q.hottest_pane = add_place(q, places.hottest_face);
     q.lower_air = add_place(q, model.layout.lower_air());
     q.upper_air = add_place(q, model.layout.upper_air());
-    q.humidity = add(q, Quantity{QuantityKind::humidity, {}, false});
-    q.evaporation = add(q, Quantity{QuantityKind::evaporation, {}, false});
+    q.air_humidity =
+        add_humidity(q, {.temperatures = {{model.layout.lower_air(), 1.0}}, .radiant = {}}, model, solution);
+    q.evaporation = add(q, Quantity{QuantityKind::evaporation, {}, false, 0.0});
+    q.bowl_evaporation = add(q, Quantity{QuantityKind::bowl_evaporation, {}, false, 0.0});
     for (const Device& device : model.devices)
         if (device.regulated) {
             q.powers.push_back(add_place(q, model.layout.power(*device.regulated), false));
@@ -150,9 +178,11 @@ double value_of(const Quantity& quantity, const Model& model, const Solution& so
 {
     switch (quantity.kind) {
     case QuantityKind::humidity:
-        return air_humidity(solution.values[model.layout.lower_air()], solution.values[model.layout.lower_vapour()]);
+        return air_humidity(value_of(quantity.reading, solution.values), solution.values[model.layout.lower_vapour()]);
     case QuantityKind::evaporation:
         return solution.balance.evaporation_kg_s * seconds_per_day;
+    case QuantityKind::bowl_evaporation:
+        return bowls_l_per_day(model, solution.values);
     case QuantityKind::reading:
         break;
     }
@@ -176,11 +206,22 @@ std::vector<double> gradient_of(const Quantity& quantity, const Model& model, co
         gradient[place] = (value(up) - value(down)) / (2.0 * step);
     };
     if (quantity.kind == QuantityKind::humidity) {
-        const auto humidity = [&](const std::vector<double>& at) {
-            return air_humidity(at[layout.lower_air()], at[layout.lower_vapour()]);
-        };
-        differ(layout.lower_air(), 1e-3, humidity);
-        differ(layout.lower_vapour(), 1e-6, humidity);
+        const double here_c = value_of(quantity.reading, solution.values);
+        const double ratio = solution.values[layout.lower_vapour()];
+        constexpr double step_k = 1e-3;
+        const double per_k =
+            (air_humidity(here_c + step_k, ratio) - air_humidity(here_c - step_k, ratio)) / (2.0 * step_k);
+        for (const auto& [place, slope] : slopes_of(quantity.reading, solution.values))
+            gradient[place] += per_k * slope;
+        differ(layout.lower_vapour(), 1e-6,
+               [&](const std::vector<double>& at) { return air_humidity(here_c, at[layout.lower_vapour()]); });
+        return gradient;
+    }
+    if (quantity.kind == QuantityKind::bowl_evaporation) {
+        const auto of_bowls = [&](const std::vector<double>& at) { return bowls_l_per_day(model, at); };
+        differ(layout.lower_vapour(), 1e-6, of_bowls);
+        for (std::size_t b = 0; b < model.bowls.size(); ++b)
+            differ(layout.bowl(b), 1e-3, of_bowls);
         return gradient;
     }
     const auto carried_off = [&](const std::vector<double>& at) {

@@ -14,18 +14,20 @@
 
 namespace loam::climate {
 
-enum class QuantityKind { reading, humidity, evaporation };
+enum class QuantityKind { reading, humidity, evaporation, bowl_evaporation };
 
 struct Quantity {
     QuantityKind kind = QuantityKind::reading;
-    Reading reading;            // of a reading
-    bool is_temperature = true; // carries the model's error
+    Reading reading; // of humidity: the thermometer beside the hygrometer
+    bool is_temperature = true;
+    double per_model_k = 1.0; // how far a kelvin of the model's error moves it
 };
 
 struct ZoneQuantities {
     std::size_t surface = 0; // places among the quantities
     std::size_t ground = 0;
     std::size_t operative = 0;
+    std::size_t humidity = 0;
 };
 
 // Where the extremes lie at the likely solution.
@@ -52,8 +54,9 @@ struct Quantities {
     std::size_t hottest_pane = 0;
     std::size_t lower_air = 0;
     std::size_t upper_air = 0;
-    std::size_t humidity = 0;
+    std::size_t air_humidity = 0;
     std::size_t evaporation = 0;
+    std::size_t bowl_evaporation = 0;
     std::vector<std::size_t> powers; // of the regulated devices, in their order
     std::vector<std::size_t> probes;
     std::vector<std::size_t> spots;

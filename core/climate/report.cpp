@@ -40,6 +40,8 @@ ZoneReading zone_reading(const Zone& zone, const ZoneQuantities& at, std::size_t
     return {.surface_c = ranges[at.surface].range,
             .ground_c = ranges[at.ground].range,
             .operative_c = ranges[at.operative].range,
+            // More than saturated air drops its surplus as mist where it stands.
+            .humidity = bounded(ranges[at.humidity].range, 0.0, 1.0),
             .limited_by = ranges[told].limited_by,
             .limited_share = ranges[told].limited_share,
             .area = zone.area};
@@ -94,6 +96,8 @@ CaseResult report_solution(const Case& now, const Model& model, const Solution& 
     result.power_w = solution.balance.drawn_w;
     result.input_w = solution.balance.input_w;
     result.loss_w = solution.balance.losses.sum_w();
+    constexpr double seconds_per_day = 86400.0;
+    result.condensation_l_per_day = solution.balance.condensation_kg_s * seconds_per_day;
     result.heat_of_evaporation_w = solution.balance.evaporation_kg_s * latent_heat_j_kg;
     report_coldest_pane(model, solution, result);
     return result;
@@ -116,9 +120,10 @@ void report_ranges(const Solved& solved, const std::vector<QuantityRange>& range
     result.hottest_pane_c = ranges[q.hottest_pane].range;
     result.lower_air_c = ranges[q.lower_air].range;
     result.upper_air_c = ranges[q.upper_air].range;
-    // More than saturated air drops its surplus as mist where it stands.
-    result.ground_humidity = bounded(ranges[q.humidity].range, 0.0, 1.0);
+    result.ground_humidity = result.cool.humidity;
+    result.air_humidity = bounded(ranges[q.air_humidity].range, 0.0, 1.0);
     result.evaporation_l_per_day = bounded(ranges[q.evaporation].range, 0.0, INFINITY);
+    result.bowl_evaporation_l_per_day = bounded(ranges[q.bowl_evaporation].range, 0.0, INFINITY);
     const std::size_t lamps = solved.box.lamps.size();
     for (std::size_t l = 0; l < lamps; ++l) {
         const Lamp& lamp = solved.box.lamps[l];

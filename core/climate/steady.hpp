@@ -20,6 +20,7 @@ struct ZoneReading {
     Range surface_c;
     Range ground_c;    // shaded thermometer lying at ground level
     Range operative_c; // what an animal's back feels
+    Range humidity;    // 0..1, where a hygrometer lies at ground level
     std::string
         limited_by; // id of the input that widens most what the zone is judged by: surface for basking, else ground
     double limited_share = 0.0; // its share of the variance, 0..1
@@ -36,6 +37,7 @@ struct FloorField {
     std::vector<double> surface_c;
     std::vector<double> ground_c;
     std::vector<double> operative_c;
+    std::vector<double> humidity;  // 0..1, at ground level: the lower air's vapour at the ground's temperature
     std::vector<double> beam_w_m2; // lamp irradiance at the surface
     friend bool operator==(const FloorField&, const FloorField&) = default;
 };
@@ -86,8 +88,11 @@ struct CaseResult {
     Range hottest_pane_c;    // a wall's inside where a mat sits on it; without one the warmest wall's mean
     Range lower_air_c;
     Range upper_air_c;
-    Range ground_humidity; // 0..1 in the lower air
-    Range evaporation_l_per_day;
+    Range ground_humidity;       // 0..1 at ground level away from the lamps: the cool side's, by which it is judged
+    Range air_humidity;          // 0..1 in the lower air
+    Range evaporation_l_per_day; // from bed and bowls, misted water included
+    Range bowl_evaporation_l_per_day;    // of that, from the bowls
+    double condensation_l_per_day = 0.0; // on panes and bed, which drips and runs back into the bed; likely
     double coldest_pane_c = 0.0;
     bool condensation = false; // on the coldest pane, likely
     double heat_of_evaporation_w = 0.0;

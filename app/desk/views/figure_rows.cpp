@@ -5,6 +5,7 @@
 #include "app/desk/views/reading_rows.hpp"
 #include "app/desk/views/season_rows.hpp"
 #include "app/desk/views/uv_rows.hpp"
+#include "app/words/dry_spells.hpp"
 #include "app/words/seasons.hpp"
 #include "app/words/verdicts.hpp"
 
@@ -131,7 +132,7 @@ FigureGroup warmth_group(const assess::HeatCase& heat, const words::Speaker& spe
 FigureGroup moisture_group(const assess::EnclosureResult& enclosure, const words::Speaker& speaker)
 {
     const words::Formatter& formatter = speaker.formatter();
-    FigureGroup group{tr("Moisture at ground level"), {}};
+    FigureGroup group{tr("Moisture"), {}};
     for (const assess::HumidityCase& humidity : enclosure.humidity) {
         const QString name = words::case_name(humidity.id);
         FigureRow row{.name = name, .likely = tr("not known"), .range = {}, .target = {}, .decided_by = {}, .why = {}};
@@ -145,6 +146,19 @@ FigureGroup moisture_group(const assess::EnclosureResult& enclosure, const words
             tr("Evaporation %1 a day.").arg(formatter.range(humidity.evaporation_l_per_day, Quantity::volume));
         row.why.source = words::source(humidity.target.source);
         group.rows.push_back(row);
+        const auto beside = [&](const QString& place, const std::optional<Range>& figure, const QString& how) {
+            if (figure) {
+                group.rows.push_back(
+                    explained(figure_row(tr("%1, %2").arg(name, place), *figure, Quantity::fraction, formatter), how));
+            }
+        };
+        beside(tr("warm side"), humidity.warm_side,
+               tr("The same vapour at the warm side's ground: warmer ground reads drier."));
+        beside(tr("lower air"), humidity.air, tr("The same vapour in the air of the lower half."));
+    }
+    for (const assess::DrySpellResult& spell : enclosure.dry_spells) {
+        group.rows.push_back(
+            said_row(words::dry_spell_name(spell), words::dry_spell_days(spell, formatter), words::dry_spell_method()));
     }
     return group;
 }

@@ -111,6 +111,13 @@ FigureGroup water_group(const assess::EnclosureResult& enclosure, const words::S
                                          "from winter to summer.")
                                     : tr("What evaporates from still water of the bowls' area, by published "
                                          "correlations.")));
+    if (water.bed_l_per_day) {
+        group.rows.push_back(figure_row(
+            tr("Poured into the bed a day"), *water.bed_l_per_day, Quantity::volume, formatter,
+            tr("What evaporates from bed and mist in the solved balance of heat and moisture, less what is misted and "
+               "what condenses and drips back: so much keeps the bed as damp as planned. Below nought it gets "
+               "wetter.")));
+    }
     add_bowls(group, water, speaker);
     add_conditioner(group, water, formatter);
     add_supply(group, water, formatter);

@@ -36,10 +36,15 @@ constexpr Sentence rows[] = {
                                     "gives off water below {dew_point}].")},
     {"humidity.no-dry-retreat",
      QT_TRANSLATE_NOOP(
-         "sentences", "There may be no dry place to rest {case}: humidity near the ground is about {likely:percent}.")},
+         "sentences",
+         "There is no dry place to rest {season}, by day or by night: humidity on the driest ground is about "
+         "{likely:percent}, and {max:percent} is the most that suits ({species}). Mould grows in such air, "
+         "and shell, skin and lungs suffer.")},
     {"humidity.misting-not-stated",
      QT_TRANSLATE_NOOP("sentences",
                        "How much is misted is not stated, so the humidity is only known within wide limits.")},
+    {"moisture.bed-gains-water",
+     QT_TRANSLATE_NOOP("sentences", "More is misted than dries off: the bed gets wetter by {by}, until it is sodden.")},
     {"water.bowl-small",
      QT_TRANSLATE_NOOP("sentences", "{fitting} is too small: its {side_name} is {side}, and {min} is what the largest "
                                     "animal needs to drink and bathe in it ({species}).")},

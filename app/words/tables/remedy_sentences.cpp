@@ -70,9 +70,15 @@ constexpr Sentence rows[] = {
      QT_TRANSLATE_NOOP("sentences", "Hang {device} further from the wall, or take a weaker one, until the wall stays "
                                     "at {to} or less.")},
     {"remedy.add-cover",
-     QT_TRANSLATE_NOOP("sentences", "Cover {area} more of the top ({fraction:percent} of it), away from the lamps.")},
+     QT_TRANSLATE_NOOP("sentences",
+                       "Cover {area} more of the top, so that {fraction:percent} of it is covered, clear of the "
+                       "lamps.")},
     {"remedy.more-misting", QT_TRANSLATE_NOOP("sentences", "Mist {by} more {case}, which makes {to}.")},
     {"remedy.less-misting", QT_TRANSLATE_NOOP("sentences", "Mist {by} less {case}, which makes {to}.")},
+    {"remedy.mist-less-or-air-more",
+     QT_TRANSLATE_NOOP("sentences",
+                       "Mist less, or uncover some of the top so that more dries off. Feel the bed at its base: "
+                       "water must not stand there.")},
     {"remedy.drier-bed",
      QT_TRANSLATE_NOOP("sentences",
                        "Let the surface of the bed dry out, and damp only the hide that should be humid.")},

@@ -116,6 +116,10 @@ constexpr Sentence rows[] = {
                        "half shell lengths by one, for a snake the round that it lies coiled in.")},
     {"rule.water-depth",
      QT_TRANSLATE_NOOP("sentences", "The water's depth against the length and the height of the animal.")},
+    {"rule.bed-water",
+     QT_TRANSLATE_NOOP("sentences",
+                       "What is misted and what drips back is balanced with what evaporates from the bed, over "
+                       "day and night, winter and summer.")},
     {"rule.water-treatment", QT_TRANSLATE_NOOP("sentences", "What water needs before an animal lives in it.")},
     {"rule.cool-season",
      QT_TRANSLATE_NOOP("sentences", "Only animals of species that rest, well, of full weight and past their first "
