@@ -39,19 +39,24 @@ Reading body_reading(const Model& model, const Box& box, const Scene& scene, con
     const double air_c = value_of(air, solution);
     const double around_c = value_of(around, solution);
     const Film film{Facing::up, body.length_m / 4.0, box.film_factor.likely};
+    // Newton's method: what leaves the body less what it takes of the beam.
+    const double taken_w_m2 = body_absorptance * irradiance_w_m2;
     double body_c = air_c + 5.0;
     double film_w = 0.0;
     double longwave_w = 0.0;
     for (int i = 0; i < 30; ++i) {
-        film_w = film_w_m2k(film, body_c, air_c).value_or(5.0); // beyond the table a body is hot beyond doubt
+        constexpr FilmValue hot{5.0, 0.0, 0.0}; // beyond the table a body is hot beyond doubt
+        const FilmValue h = film_value(film, body_c, air_c).value_or(hot);
         const double mean_k = units::kelvin_from_celsius(0.5 * (body_c + around_c));
+        film_w = h.w_m2k;
         longwave_w = 4.0 * units::stefan_boltzmann_w_m2_k4 * mean_k * mean_k * mean_k;
-        const double next =
-            (film_w * air_c + longwave_w * around_c + body_absorptance * irradiance_w_m2) / (film_w + longwave_w);
-        const double change = next - body_c;
-        body_c += 0.7 * change;
-        if (std::abs(change) < 1e-9)
+        const double leaves_w_m2 = film_w * (body_c - air_c) + longwave_w * (body_c - around_c) - taken_w_m2;
+        const double slope =
+            film_w + h.per_face_k * (body_c - air_c) + longwave_w * (1.0 + 1.5 * (body_c - around_c) / mean_k);
+        const double change = leaves_w_m2 / slope;
+        if (std::abs(change) < 1e-7)
             break;
+        body_c -= change;
     }
     const double sum = film_w + longwave_w;
     Reading reading = mean_of({{air, film_w / sum}, {around, longwave_w / sum}});

@@ -1,6 +1,7 @@
 #include "core/climate/field_balance.hpp"
 
 #include "core/climate/fine.hpp"
+#include "core/climate/fine_scratch.hpp"
 #include "core/climate/prepared.hpp"
 
 namespace loam::climate {
@@ -11,12 +12,13 @@ namespace {
 std::optional<Solution> solve_from(const std::vector<double>* start, const Model& model, Workspace::Level& level,
                                    const std::stop_token& stop)
 {
+    FineScratch& scratch = level.scratch.use();
     if (start != nullptr && start->size() == model.layout.size()) { // what it can't evaluate does not converge
-        auto solution = solve_fine(model, *start, level.conditioner, stop);
+        auto solution = solve_fine(model, *start, level.conditioner, scratch, stop);
         if (!solution || solution->converged)
             return solution;
     }
-    return solve_fine(model, room_start(model), level.conditioner, stop);
+    return solve_fine(model, room_start(model), level.conditioner, scratch, stop);
 }
 
 } // namespace

@@ -28,13 +28,14 @@ double next_share(double fall)
 } // namespace
 
 std::optional<Solution> solve_fine(const Model& model, std::vector<double> start,
-                                   std::shared_ptr<const Conditioner>& conditioner, const std::stop_token& stop)
+                                   std::shared_ptr<const Conditioner>& conditioner, FineScratch& scratch,
+                                   const std::stop_token& stop)
 {
     constexpr int most_iterations = 60;
     constexpr int most_leaps = 6;
     int leaps = 0;
     Solution result{.values = std::move(start)};
-    Slopes slopes;
+    Slopes& slopes = scratch.slopes;
     auto here = balance(model, result.values, &slopes);
     if (!here)
         return result;
@@ -52,7 +53,7 @@ std::optional<Solution> solve_fine(const Model& model, std::vector<double> start
         const KrylovSolver solver(model, slopes, conditioner);
         // No better than the end needs.
         const double enough = std::max(share, std::min(0.1, 0.3 * closed_share / open_share));
-        const auto step = solver.solve(result.balance.residual_w, enough);
+        const auto step = solver.solve(result.balance.residual_w, enough, scratch.krylov);
         result.linear_iterations += solver.iterations();
         if (!step)
             break;

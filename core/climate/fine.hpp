@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/climate/conditioner.hpp"
+#include "core/climate/fine_scratch.hpp"
 #include "core/climate/newton.hpp"
 
 namespace loam::climate {
@@ -15,6 +16,7 @@ namespace loam::climate {
 // from memory). `conditioner` is used where it suits and replaced where it does not. Converged where the residuals add
 // up to less than 4e-7 of the power (at least of 1 W). nullopt only where `stop` was requested.
 std::optional<Solution> solve_fine(const Model& model, std::vector<double> start,
-                                   std::shared_ptr<const Conditioner>& conditioner, const std::stop_token& stop);
+                                   std::shared_ptr<const Conditioner>& conditioner, FineScratch& scratch,
+                                   const std::stop_token& stop);
 
 } // namespace loam::climate

@@ -11,6 +11,8 @@ namespace loam::climate {
 using Eigen::Index;
 using Matrix = Eigen::MatrixXd;
 using Vector = Eigen::VectorXd;
+using Given = Eigen::Map<const Vector>;
+using Kept = Eigen::Map<Vector>;
 
 struct KrylovSolver::Inside {
     Index bricks = 0;
@@ -28,8 +30,8 @@ struct KrylovSolver::Inside {
     void gather(const Model& model);
     void factor();
     Vector below(const double* bricks_part) const;
-    void multiply(const Vector& of, Vector& result) const;
-    void condition(const Vector& right, Vector& result) const;
+    void multiply(const Given& of, Kept& result) const;
+    void condition(const Given& right, Kept& result, std::vector<double>& scratch) const;
 };
 
 namespace {
@@ -100,7 +102,7 @@ Vector KrylovSolver::Inside::below(const double* bricks_part) const
     return sum;
 }
 
-void KrylovSolver::Inside::multiply(const Vector& of, Vector& result) const
+void KrylovSolver::Inside::multiply(const Given& of, Kept& result) const
 {
     const Eigen::Map<const Vector> diagonal(slopes->diagonal.data(), bricks);
     result.head(bricks) = diagonal.cwiseProduct(of.head(bricks));
@@ -113,10 +115,10 @@ void KrylovSolver::Inside::multiply(const Vector& of, Vector& result) const
         result[bricks + static_cast<Index>(entry.row)] += entry.value * of[bricks + static_cast<Index>(entry.column)];
 }
 
-void KrylovSolver::Inside::condition(const Vector& right, Vector& result) const
+void KrylovSolver::Inside::condition(const Given& right, Kept& result, std::vector<double>& scratch) const
 {
     result = right;
-    conditioner->solver.solve({result.data(), static_cast<std::size_t>(bricks)});
+    conditioner->solver.solve({result.data(), static_cast<std::size_t>(bricks)}, scratch);
     Vector rest = right.tail(shared) - below(result.data());
     rest = schur.solve(rest).eval();
     result.tail(shared) = rest;
@@ -153,31 +155,58 @@ int KrylovSolver::iterations() const
 
 std::optional<std::vector<double>> KrylovSolver::solve(const std::vector<double>& right, double share) const
 {
+    KrylovScratch scratch;
+    return solve(right, share, scratch);
+}
+
+namespace {
+
+// The vector in that place, made long enough.
+Kept kept(std::vector<std::vector<double>>& vectors, Index place, Index size)
+{
+    const auto at = static_cast<std::size_t>(place);
+    if (vectors.size() <= at)
+        vectors.resize(at + 1);
+    vectors[at].resize(static_cast<std::size_t>(size));
+    return {vectors[at].data(), size};
+}
+
+Given given_of(const std::vector<std::vector<double>>& vectors, Index place)
+{
+    const std::vector<double>& vector = vectors[static_cast<std::size_t>(place)];
+    return {vector.data(), static_cast<Index>(vector.size())};
+}
+
+} // namespace
+
+std::optional<std::vector<double>> KrylovSolver::solve(const std::vector<double>& right, double share,
+                                                       KrylovScratch& scratch) const
+{
     constexpr Index most = 60;
     const Inside& in = *inside_;
     const Index size = in.bricks + in.shared;
-    const Eigen::Map<const Vector> given(right.data(), size);
+    const Given given(right.data(), size);
     const double whole = given.norm();
     std::vector<double> result(right.size(), 0.0);
     if (whole == 0.0)
         return result;
-    std::vector<Vector> basis{given / whole};
-    std::vector<Vector> directions;
+    kept(scratch.basis, 0, size) = given / whole;
     Matrix triangle = Matrix::Zero(most + 1, most);
     Vector turned = Vector::Zero(most + 1); // the right-hand side after the rotations
     turned[0] = whole;
     std::vector<Eigen::JacobiRotation<double>> rotations;
     Index used = 0;
     while (used < most && !(std::abs(turned[used]) <= share * whole)) {
-        directions.emplace_back(size);
-        in.condition(basis.back(), directions.back());
-        Vector next(size);
-        in.multiply(directions.back(), next);
+        Kept direction = kept(scratch.directions, used, size);
+        in.condition(given_of(scratch.basis, used), direction, scratch.layered);
+        Kept next = kept(scratch.basis, used + 1, size);
+        in.multiply(given_of(scratch.directions, used), next);
         if (!std::isfinite(next.squaredNorm()))
             return std::nullopt;
         for (Index i = 0; i <= used; ++i) {
-            triangle(i, used) = next.dot(basis[static_cast<std::size_t>(i)]);
-            next -= triangle(i, used) * basis[static_cast<std::size_t>(i)];
+            const Given before = given_of(scratch.basis, i);
+            triangle(i, used) = next.dot(before);
+            next -= triangle(i, used) * before;
         }
         triangle(used + 1, used) = next.norm();
         for (Index i = 0; i < used; ++i)
@@ -191,12 +220,12 @@ std::optional<std::vector<double>> KrylovSolver::solve(const std::vector<double>
         ++in.iterations;
         if (length == 0.0)
             break;
-        basis.push_back(next / length);
+        next /= length;
     }
     const Vector shares = triangle.topLeftCorner(used, used).triangularView<Eigen::Upper>().solve(turned.head(used));
-    Eigen::Map<Vector> sum(result.data(), size);
+    Kept sum(result.data(), size);
     for (Index i = 0; i < used; ++i)
-        sum += shares[i] * directions[static_cast<std::size_t>(i)];
+        sum += shares[i] * given_of(scratch.directions, i);
     return std::abs(turned[used]) <= share * whole && sum.allFinite() ? std::optional(std::move(result)) : std::nullopt;
 }
 

@@ -25,8 +25,9 @@ public:
     double conductance(Index place) const;
 
     // Along the columns' index of a matrix with a column per cell; the other way transposed.
-    template <class From, class To> void analyse(const From& from, To& to, Matrix& scratch) const;
-    template <class From, class To> void compose(const From& from, To& to, Matrix& scratch) const;
+    // `room` is as large as what is transformed.
+    template <class From, class To> void analyse(const From& from, To& to, double* room) const;
+    template <class From, class To> void compose(const From& from, To& to, double* room) const;
 
 private:
     Index evens() const { return cells_ - cells_ / 2; }
@@ -55,10 +56,10 @@ double Waves::conductance(Index place) const
     return 2.0 - 2.0 * std::cos(std::numbers::pi * static_cast<double>(wave_at(place)) / static_cast<double>(cells_));
 }
 
-template <class From, class To> void Waves::analyse(const From& from, To& to, Matrix& scratch) const
+template <class From, class To> void Waves::analyse(const From& from, To& to, double* room) const
 {
     const Index half = cells_ / 2;
-    scratch.resize(from.rows(), cells_);
+    Eigen::Map<Matrix> scratch(room, from.rows(), cells_);
     for (Index cell = 0; cell < half; ++cell) {
         scratch.col(cell) = from.col(cell) + from.col(cells_ - 1 - cell);
         scratch.col(evens() + cell) = from.col(cell) - from.col(cells_ - 1 - cell);
@@ -69,10 +70,10 @@ template <class From, class To> void Waves::analyse(const From& from, To& to, Ma
     to.rightCols(half).noalias() = scratch.rightCols(half) * odd_;
 }
 
-template <class From, class To> void Waves::compose(const From& from, To& to, Matrix& scratch) const
+template <class From, class To> void Waves::compose(const From& from, To& to, double* room) const
 {
     const Index half = cells_ / 2;
-    scratch.resize(from.rows(), cells_);
+    Eigen::Map<Matrix> scratch(room, from.rows(), cells_);
     scratch.leftCols(evens()).noalias() = from.leftCols(evens()) * even_.transpose();
     scratch.rightCols(half).noalias() = from.rightCols(half) * odd_.transpose();
     for (Index cell = 0; cell < half; ++cell) {
@@ -150,28 +151,36 @@ LayeredSolver& LayeredSolver::operator=(LayeredSolver&&) noexcept = default;
 
 void LayeredSolver::solve(std::span<double> values) const
 {
+    std::vector<double> scratch;
+    solve(values, scratch);
+}
+
+void LayeredSolver::solve(std::span<double> values, std::vector<double>& scratch) const
+{
     const Inside& in = *inside_;
     const Index slice = in.nz * in.x.cells();
     const Index block = slice * in.y.cells();
     assert(static_cast<Index>(values.size()) % block == 0);
-    Matrix waves(slice, in.y.cells());
-    Matrix scratch;
-    Matrix scratch_x;
-    for (std::size_t from = 0; from < values.size(); from += static_cast<std::size_t>(block)) {
+    const auto size = static_cast<std::size_t>(block);
+    if (scratch.size() < 2 * size)
+        scratch.resize(2 * size);
+    Eigen::Map<Matrix> waves(scratch.data(), slice, in.y.cells());
+    double* room = scratch.data() + size;
+    for (std::size_t from = 0; from < values.size(); from += size) {
         Eigen::Map<Matrix> field(values.data() + from, slice, in.y.cells());
-        in.y.analyse(field, waves, scratch);
+        in.y.analyse(field, waves, room);
         for (Index j = 0; j < in.y.cells(); ++j) {
             const Eigen::Map<const Matrix> row(waves.col(j).data(), in.nz, in.x.cells());
             Eigen::Map<Matrix> to(field.col(j).data(), in.nz, in.x.cells());
-            in.x.analyse(row, to, scratch_x);
+            in.x.analyse(row, to, room);
         }
         in.solve_waves(values.data() + from);
         for (Index j = 0; j < in.y.cells(); ++j) {
             const Eigen::Map<const Matrix> row(field.col(j).data(), in.nz, in.x.cells());
             Eigen::Map<Matrix> to(waves.col(j).data(), in.nz, in.x.cells());
-            in.x.compose(row, to, scratch_x);
+            in.x.compose(row, to, room);
         }
-        in.y.compose(waves, field, scratch);
+        in.y.compose(waves, field, room);
     }
 }
 

@@ -32,7 +32,9 @@ public:
     LayeredSolver(LayeredSolver&&) noexcept;
     LayeredSolver& operator=(LayeredSolver&&) noexcept;
 
-    // In place; `values` may hold several right-hand sides one after the other.
+    // In place; `values` may hold several right-hand sides one after the other. `scratch` may be anything, and is best
+    // kept for the next call.
+    void solve(std::span<double> values, std::vector<double>& scratch) const;
     void solve(std::span<double> values) const;
 
 private:

@@ -84,8 +84,36 @@ struct Side {
     double gain = 0.0;
 };
 
+// To the cell on the left, on the right, below and above, W/(m2 K) of each half of the thickness; 0 where there is
+// none.
+using Couplings = std::array<double, 4>;
+
+std::vector<Couplings> couplings_of(const PanelCells& cells, const std::vector<FaceTerms>& terms)
+{
+    const auto between = [&](std::size_t here, std::size_t there, double apart_m) {
+        const FaceTerms& a = terms[cells.face[here]];
+        const FaceTerms& b = terms[cells.face[there]];
+        if (!a.closed || !b.closed || a.along_w_k <= 0.0 || b.along_w_k <= 0.0)
+            return 0.0;
+        return 2.0 / (1.0 / a.along_w_k + 1.0 / b.along_w_k) / (apart_m * apart_m);
+    };
+    std::vector<Couplings> result(cells.size(), Couplings{});
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        if (i % cells.columns + 1 < cells.columns) {
+            result[i][1] = between(i, i + 1, cells.along_m);
+            result[i + 1][0] = result[i][1];
+        }
+        if (i + cells.columns < cells.size()) {
+            result[i][3] = between(i, i + cells.columns, cells.up_m);
+            result[i + cells.columns][2] = result[i][3];
+        }
+    }
+    return result;
+}
+
 struct Relaxation {
     const PanelCells& cells;
+    const std::vector<Couplings>& couplings;
     const std::vector<FaceTerms>& terms;
     const std::vector<double>& irradiation_w_m2; // per patch
     const PanelHeat& heat;
@@ -93,24 +121,27 @@ struct Relaxation {
     double room_w_m2;
     PanelField& field;
 
-    // Conduction along the sheet to one neighbour.
-    void join(std::size_t here, std::size_t there, double apart_m, Side& inside, Side& outside) const
+    // Conduction along the sheet to the neighbours.
+    void join(std::size_t here, Side& inside, Side& outside) const
     {
-        const FaceTerms& a = terms[cells.face[here]];
-        const FaceTerms& b = terms[cells.face[there]];
-        if (!b.closed || a.along_w_k <= 0.0 || b.along_w_k <= 0.0)
-            return;
-        const double w_m2k = 2.0 / (1.0 / a.along_w_k + 1.0 / b.along_w_k) / (apart_m * apart_m);
-        inside.slope += w_m2k;
-        inside.gain += w_m2k * field.inside_c[there];
-        outside.slope += w_m2k;
-        outside.gain += w_m2k * field.outside_c[there];
+        const Couplings& to = couplings[here];
+        const std::size_t there[] = {here - 1, here + 1, here - cells.columns, here + cells.columns};
+        for (std::size_t side = 0; side < to.size(); ++side) {
+            if (to[side] == 0.0)
+                continue;
+            inside.slope += to[side];
+            inside.gain += to[side] * field.inside_c[there[side]];
+            outside.slope += to[side];
+            outside.gain += to[side] * field.outside_c[there[side]];
+        }
     }
 
     static void radiate(double emissivity, double celsius, double onto_w_m2, Side& side)
     {
-        const double emitted = black_w_m2(celsius);
-        const double slope = 4.0 * emitted / units::kelvin_from_celsius(celsius);
+        const double kelvin = units::kelvin_from_celsius(celsius);
+        const double quarter = units::stefan_boltzmann_w_m2_k4 * kelvin * kelvin * kelvin;
+        const double emitted = quarter * kelvin;
+        const double slope = 4.0 * quarter;
         side.slope += emissivity * slope;
         side.gain += emissivity * (onto_w_m2 - emitted + slope * celsius);
     }
@@ -139,16 +170,7 @@ struct Relaxation {
         radiate(face.emissivity_inside, field.inside_c[i], irradiation_w_m2[cells.patch[i]], inside);
         radiate(face.emissivity_outside, field.outside_c[i], room_w_m2, outside);
         condense(face, field.inside_c[i], inside);
-        const std::size_t column = i % cells.columns;
-        const std::size_t row = i / cells.columns;
-        if (column > 0)
-            join(i, i - 1, cells.along_m, inside, outside);
-        if (column + 1 < cells.columns)
-            join(i, i + 1, cells.along_m, inside, outside);
-        if (row > 0)
-            join(i, i - cells.columns, cells.up_m, inside, outside);
-        if (row + 1 < cells.rows)
-            join(i, i + cells.columns, cells.up_m, inside, outside);
+        join(i, inside, outside);
         const double t = face.through_w_m2k;
         const double both = (inside.slope + t) * (outside.slope + t) - t * t;
         const double inside_c = ((outside.slope + t) * inside.gain + t * outside.gain) / both;
@@ -203,7 +225,8 @@ std::vector<PanelField> panel_fields(const Box& box, const Scene& scene, const M
         const PanelCells cells = lay_panel(box, scene, plane, cell_m);
         const PanelHeat heat = panel_heat(box, scene, model, solution.values, cells);
         PanelField field = field_of(box, scene, cells, terms, room_c);
-        const Relaxation relaxation{cells, terms, irradiation_w_m2, heat, room_c, black_w_m2(room_c), field};
+        const std::vector<Couplings> couplings = couplings_of(cells, terms);
+        const Relaxation relaxation{cells, couplings, terms, irradiation_w_m2, heat, room_c, black_w_m2(room_c), field};
         for (int sweep = 0; sweep < most_sweeps; ++sweep) {
             double moved_k = 0.0;
             // Forth and back, so that mirrored boxes have mirrored fields.

@@ -76,7 +76,7 @@ std::optional<CaseResult> solve_steady(const Box& given, const Case& room, Works
 namespace {
 
 std::optional<CaseResult> likely_result(const Box& box, const Case& room, const std::variant<Balanced, Lack>& found,
-                                        bool with_fields)
+                                        const Resolution& resolution, bool with_fields)
 {
     if (const auto* lack = std::get_if<Lack>(&found))
         return result_of(*lack, room);
@@ -90,6 +90,7 @@ std::optional<CaseResult> likely_result(const Box& box, const Case& room, const 
     report_ranges({box, room, scene, model, solution, places, quantities}, likely_values(quantities, here), result);
     if (with_fields) {
         result.floor = floor_field(box, scene, model, solution.values);
+        report_panels(box, {scene, model, solution}, field_cells(resolution).cell_m, result);
         result.section = section_field(scene, model, solution.values,
                                        places.hottest_brick / scene.geometry.nz() / scene.geometry.nx);
     }
@@ -102,14 +103,16 @@ std::optional<CaseResult> solve_likely(const Box& given, const Case& room, Works
                                        const Resolution& resolution)
 {
     const Box box = as_in_case(given, room);
-    return likely_result(box, room, field_balance(box, room, field_cells(resolution), workspace.field, stop), false);
+    return likely_result(box, room, field_balance(box, room, field_cells(resolution), workspace.field, stop),
+                         resolution, false);
 }
 
 std::optional<CaseResult> solve_field(const Box& given, const Case& room, Workspace& workspace, std::stop_token stop,
                                       const Resolution& resolution)
 {
     const Box box = as_in_case(given, room);
-    return likely_result(box, room, field_balance(box, room, field_cells(resolution), workspace.field, stop), true);
+    return likely_result(box, room, field_balance(box, room, field_cells(resolution), workspace.field, stop),
+                         resolution, true);
 }
 
 } // namespace loam::climate

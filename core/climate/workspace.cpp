@@ -1,12 +1,21 @@
 #include "core/climate/workspace.hpp"
 
+#include "core/climate/fine_scratch.hpp"
+
 namespace loam::climate {
+
+FineScratch& ScratchRoom::use()
+{
+    if (!room_)
+        room_ = std::make_shared<FineScratch>();
+    return *room_;
+}
 
 namespace {
 
 Workspace::Level part_for(const Workspace::Level& whole, const std::string& case_id)
 {
-    Workspace::Level part{.starts = {}, .prepared = whole.prepared, .conditioner = whole.conditioner};
+    Workspace::Level part{.starts = {}, .prepared = whole.prepared, .conditioner = whole.conditioner, .scratch = {}};
     if (const auto* values = start_of(whole, case_id))
         part.starts.push_back({case_id, *values});
     return part;

@@ -9,6 +9,23 @@ namespace loam::climate {
 
 struct Prepared;    // inside the module
 struct Conditioner; // inside the module
+struct FineScratch; // inside the module
+
+// Room for a solver. A copy begins with none of its own, so that two are never used at once by the same hands.
+class ScratchRoom {
+public:
+    ScratchRoom() = default;
+    ScratchRoom(const ScratchRoom& /*other*/) {}
+    ScratchRoom(ScratchRoom&&) noexcept = default;
+    ScratchRoom& operator=(const ScratchRoom& /*other*/) { return *this; }
+    ScratchRoom& operator=(ScratchRoom&&) noexcept = default;
+    ~ScratchRoom() = default;
+
+    FineScratch& use(); // made at the first use
+
+private:
+    std::shared_ptr<FineScratch> room_;
+};
 
 // May be empty. Copies are independent of each other and may be used at the same time.
 struct Workspace {
@@ -21,6 +38,7 @@ struct Workspace {
         std::vector<Start> starts;
         std::shared_ptr<const Prepared> prepared; // of the last box
         std::shared_ptr<const Conditioner> conditioner;
+        ScratchRoom scratch;
     };
     Level field;
     Level ranges;
