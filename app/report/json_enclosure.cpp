@@ -132,7 +132,13 @@ json::Node humidity_node(const std::vector<assess::HumidityCase>& cases)
         node.add("case", text(humidity.id)).add("relative_humidity", range(humidity.relative_humidity));
         node.add("relative_humidity_warm_side", range(humidity.warm_side))
             .add("relative_humidity_air", range(humidity.air));
-        node.add("target", bounds(humidity.target));
+        json::Node hides = json::Node::array();
+        for (const assess::DampHideResult& hide : humidity.hides) {
+            json::Node one = json::Node::object();
+            one.add("fitting", text(hide.id)).add("relative_humidity", range(hide.relative_humidity));
+            hides.add(std::move(one));
+        }
+        node.add("humid_hides", std::move(hides)).add("target", bounds(humidity.target));
         node.add("evaporation_l_per_day", known ? number(humidity.evaporation_l_per_day.likely) : json::Node());
         node.add("misting_needed_l_per_day", likely(humidity.misting_needed_l_per_day));
         add_judgement(node, humidity.judgement);

@@ -111,11 +111,19 @@ struct HeatCase {
     friend bool operator==(const HeatCase&, const HeatCase&) = default;
 };
 
+// The air in a hide that is kept moist.
+struct DampHideResult {
+    std::string id; // of the fitting
+    Range relative_humidity;
+    friend bool operator==(const DampHideResult&, const DampHideResult&) = default;
+};
+
 struct HumidityCase {
     std::string id;
     std::optional<Range> relative_humidity; // at ground level on the cool side, by which it is judged
     std::optional<Range> warm_side;         // the same on the warm side
     std::optional<Range> air;               // of the lower air
+    std::vector<DampHideResult> hides;
     Target target;
     Range evaporation_l_per_day;
     std::optional<Range> misting_needed_l_per_day;

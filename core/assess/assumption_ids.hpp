@@ -49,6 +49,8 @@ inline constexpr auto assumption_ids = std::to_array<AssumptionId>({
     {"water.reject_l_per_l", "1"},
     {"bowl.length_ratio", "1"},
     {"bowl.turning_ratio", "1"},
+    {"hide.entrance_m2", "m2"},
+    {"hide.film_w_m2k", "W/(m2 K)"}, // in the still air of a hide
     // The cool season
     {"cool-season.wind_down_weeks", "weeks"},
     {"cool-season.warm_up_weeks", "weeks"},

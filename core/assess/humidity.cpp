@@ -1,6 +1,8 @@
 #include <algorithm>
 
 #include "core/assess/climate_stage.hpp"
+#include "core/climate/damp_hide.hpp"
+#include "core/climate/psychrometrics.hpp"
 
 namespace loam::assess {
 
@@ -61,7 +63,32 @@ void report_dry_retreat(Notes& notes, const Housed& housed, const std::vector<So
     }
 }
 
-HumidityCase judge_one(Notes& notes, const Housed& housed, const SolvedCase& solved,
+std::vector<DampHideResult> damp_hides(const catalog::Catalog& catalog, const Housed& housed,
+                                       const climate::CaseResult& result)
+{
+    const auto entrance = spread_of(catalog, "hide.entrance_m2");
+    const auto film = spread_of(catalog, "hide.film_w_m2k");
+    const auto ratio = climate::humidity_ratio_at(result.lower_air_c.likely, result.air_humidity.likely);
+    std::vector<DampHideResult> hides;
+    for (const plan::Fitting& fitting : housed.enclosure.fittings) {
+        if (fitting.kind != plan::FittingKind::humid_hide || !entrance || !film || !ratio) {
+            continue;
+        }
+        const double x_m = fitting.x_m + fitting.length_m / 2.0;
+        const double y_m = fitting.y_m + fitting.width_m / 2.0;
+        const auto humidity = climate::damp_hide_humidity({.floor_m2 = fitting.length_m * fitting.width_m,
+                                                           .entrance_m2 = *entrance,
+                                                           .film_w_m2k = *film,
+                                                           .inside_c = result.floor.ground_at(x_m, y_m),
+                                                           .humidity_ratio = *ratio});
+        if (humidity) {
+            hides.push_back({fitting.id, *humidity});
+        }
+    }
+    return hides;
+}
+
+HumidityCase judge_one(Notes& notes, const Context& context, const Housed& housed, const SolvedCase& solved,
                        const std::vector<const catalog::Species*>& species)
 {
     HumidityCase result;
@@ -74,6 +101,7 @@ HumidityCase judge_one(Notes& notes, const Housed& housed, const SolvedCase& sol
     result.relative_humidity = solved.result.ground_humidity;
     result.warm_side = solved.result.warm.humidity;
     result.air = solved.result.air_humidity;
+    result.hides = damp_hides(context.catalog, housed, solved.result);
     result.evaporation_l_per_day = solved.result.evaporation_l_per_day;
     result.judgement = {species.empty() ? Verdict::not_known : Verdict::fits, Direction::none};
     for (const catalog::Species* one : species) {
@@ -125,7 +153,7 @@ std::vector<HumidityCase> judge_humidity(Notes& notes, const Context& context, c
     }
     for (const SolvedCase& solved : cases) {
         if (solved.room.fault == climate::Fault::none) {
-            results.push_back(judge_one(notes, housed, solved, species));
+            results.push_back(judge_one(notes, context, housed, solved, species));
         }
     }
     return results;

@@ -35,6 +35,14 @@ FloorField floor_field(const Box& box, const Scene& scene, const Model& model, c
     return field;
 }
 
+double FloorField::ground_at(double x_m, double y_m) const
+{
+    const auto cell = [](double at_m, double step_m, std::size_t count) {
+        return static_cast<std::size_t>(std::clamp(at_m / step_m, 0.0, static_cast<double>(count) - 0.5));
+    };
+    return ground_c.at(cell(y_m, dy_m, ny) * nx + cell(x_m, dx_m, nx));
+}
+
 namespace {
 
 // Temperature of one column at a height over the base pane, linear between brick centres.

@@ -39,6 +39,7 @@ struct FloorField {
     std::vector<double> operative_c;
     std::vector<double> humidity;  // 0..1, at ground level: the lower air's vapour at the ground's temperature
     std::vector<double> beam_w_m2; // lamp irradiance at the surface
+    double ground_at(double x_m, double y_m) const; // ground_c of the cell there, or of the nearest; needs one
     friend bool operator==(const FloorField&, const FloorField&) = default;
 };
 

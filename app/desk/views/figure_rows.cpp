@@ -154,6 +154,11 @@ FigureGroup moisture_group(const assess::EnclosureResult& enclosure, const words
         };
         beside(tr("warm side"), humidity.warm_side,
                tr("The same vapour at the warm side's ground: warmer ground reads drier."));
+        for (const assess::DampHideResult& hide : humidity.hides) {
+            beside(speaker.name_of(hide.id), hide.relative_humidity,
+                   tr("What its moist floor gives off against what leaves by its entrance, by how much lighter moist "
+                      "air is. An animal in it makes it damper still."));
+        }
         beside(tr("lower air"), humidity.air, tr("The same vapour in the air of the lower half."));
     }
     for (const assess::DrySpellResult& spell : enclosure.dry_spells) {

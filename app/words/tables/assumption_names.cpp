@@ -26,6 +26,8 @@ constexpr Sentence rows[] = {
     {"mesh.open_fraction", QT_TRANSLATE_NOOP("sentences", "the open share of the mesh")},
     {"panel.thickness_factor", QT_TRANSLATE_NOOP("sentences", "the thickness of a panel")},
     {"panel.thickness_m", QT_TRANSLATE_NOOP("sentences", "the thickness of a panel")},
+    {"hide.entrance_m2", QT_TRANSLATE_NOOP("sentences", "how large the entrance of a hide is")},
+    {"hide.film_w_m2k", QT_TRANSLATE_NOOP("sentences", "how still the air in a hide is")},
     {"fitting.height_m", QT_TRANSLATE_NOOP("sentences", "the height of a fitting")},
     {"bowl.water_depth_m", QT_TRANSLATE_NOOP("sentences", "the depth of water in a bowl")},
     {"control.hysteresis_k", QT_TRANSLATE_NOOP("sentences", "switching difference of a thermostat")},
