@@ -89,6 +89,8 @@ private:
                 result = estimate(quantities, at);
             }
         }
+        if (parts.beam)
+            return solved_again(box, now, there, result, /*places_move=*/true);
         return is_straight(result) ? result : solved_again(box, now, there, result);
     }
 
@@ -139,8 +141,9 @@ private:
         return true;
     }
 
+    // `places_move`: a lamp's beam also moves what lies in its light and what in the shade, where the zones are read.
     std::vector<double> solved_again(const Box& box, const Case& now, const Scene& scene,
-                                     const std::vector<double>& straight)
+                                     const std::vector<double>& straight, bool places_move = false)
     {
         // The whole model, since parts of it may still stand at another input's value.
         const auto model = make_model(box, now, scene);
@@ -154,7 +157,12 @@ private:
         }
         if (!solution || !solution->converged)
             return straight;
-        const Quantities quantities = make_quantities(*model, box, scene, s_.places, solution->values);
+        Places places = s_.places;
+        if (places_move) {
+            places = find_places(*model, box, scene, solution->values);
+            places.spots = s_.places.spots;
+        }
+        const Quantities quantities = make_quantities(*model, box, scene, places, solution->values);
         std::vector<double> result(likely_.size());
         for (std::size_t q = 0; q < result.size(); ++q)
             result[q] = value_of(quantities.all[q], *model, *solution) - likely_[q];
