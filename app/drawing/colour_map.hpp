@@ -16,7 +16,12 @@ QColor ink_on(const QColor& colour);
 struct Span {
     double low = 0.0;
     double high = 1.0;
-    double share(double value) const { return high > low ? (value - low) / (high - low) : 0.5; }
+    bool falling = false; // the lowest value has the warm end's colour: dry straw, damp blue
+    double share(double value) const
+    {
+        const double rising = high > low ? (value - low) / (high - low) : 0.5;
+        return falling ? 1.0 - rising : rising;
+    }
 };
 
 // A field, row by row from the front-left, as a picture with the back row on top. What is not a number stays clear.

@@ -5,6 +5,7 @@
 
 #include "app/drawing/dimensions.hpp"
 #include "app/drawing/heat_layer.hpp"
+#include "app/drawing/moisture_layer.hpp"
 #include "app/drawing/names.hpp"
 #include "app/drawing/section_lines.hpp"
 #include "app/drawing/shapes.hpp"
@@ -71,7 +72,7 @@ void paint_bed(QPainter& painter, const Frame& frame, const Picture& picture)
                          on_section(frame, shell.length_m, bed_top_m(picture.enclosure, shell.length_m)),
                          on_section(frame, shell.length_m, 0)});
     painter.setPen(QPen(picture.inks.ink, 1.0));
-    painter.setBrush(case_in_view(picture) != nullptr && picture.colours
+    painter.setBrush(heat_in_view(picture) != nullptr && picture.colours
                          ? QBrush(Qt::NoBrush)
                          : QBrush(picture.inks.line, Qt::Dense6Pattern));
     painter.drawPolygon(bed);
@@ -125,6 +126,7 @@ void paint(QPainter& painter, const QRectF& area, const Picture& picture)
     paint_section_lines(painter, frame, picture);
     paint_bed(painter, frame, picture);
     paint_walls(painter, frame, picture);
+    paint_condensation(painter, frame, picture);
     const std::vector<Shape> shapes = shapes_of(picture.enclosure, frame);
     for (const Shape& shape : shapes) {
         paint_shape(painter, shape, picture);

@@ -26,7 +26,7 @@ struct Inks {
 };
 
 // What is laid over the floor.
-enum class Layer { heat, uv };
+enum class Layer { heat, uv, moisture };
 
 struct Picture {
     plan::Enclosure enclosure;

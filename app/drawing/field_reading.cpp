@@ -39,7 +39,8 @@ std::optional<FloorReading> read_floor(const climate::FloorField& floor, double 
             std::lerp(values.at(y.above * floor.nx + x.below), values.at(y.above * floor.nx + x.above), x.part);
         return std::lerp(front, back, y.part);
     };
-    return FloorReading{at(floor.surface_c), at(floor.ground_c), at(floor.operative_c), at(floor.beam_w_m2)};
+    return FloorReading{at(floor.surface_c), at(floor.ground_c), at(floor.operative_c), at(floor.humidity),
+                        at(floor.beam_w_m2)};
 }
 
 double section_step_m(const climate::CaseResult& detail)

@@ -13,6 +13,7 @@ struct FloorReading {
     double surface_c = 0.0;
     double ground_c = 0.0;
     double operative_c = 0.0;
+    double humidity = 0.0; // 0..1
     double beam_w_m2 = 0.0;
 };
 

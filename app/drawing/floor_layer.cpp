@@ -7,6 +7,7 @@
 
 #include "app/drawing/dimensions.hpp"
 #include "app/drawing/heat_layer.hpp"
+#include "app/drawing/moisture_layer.hpp"
 #include "app/drawing/uv_layer.hpp"
 #include "app/drawing/verdict_mark.hpp"
 
@@ -57,7 +58,8 @@ QRectF box_of(const FloorTag& tag, const Frame& frame, const QFont& font)
 {
     const QFontMetricsF metrics(font);
     const QRectF area = rect_on_plan(frame, tag.area);
-    const QSizeF size(metrics.horizontalAdvance(tag.caption) + metrics.height() + 12.0, metrics.height() + 4.0);
+    const QSizeF size(metrics.horizontalAdvance(tag.caption) + (tag.verdict ? metrics.height() : 0.0) + 12.0,
+                      metrics.height() + 4.0);
     const double left = std::clamp(area.center().x() - size.width() / 2.0, frame.plan.left() + 2.0,
                                    std::max(frame.plan.left() + 2.0, frame.plan.right() - size.width() - 2.0));
     const double top = tag.over_area ? std::max(frame.plan.top() + 2.0, area.top() - size.height() - 6.0)
@@ -74,6 +76,8 @@ std::optional<FloorLayer> floor_layer(const Picture& picture)
         return heat_on_floor(picture);
     case Layer::uv:
         return uv_on_floor(picture);
+    case Layer::moisture:
+        return moisture_on_floor(picture);
     }
     return std::nullopt;
 }
@@ -95,7 +99,7 @@ void paint_floor(QPainter& painter, const Frame& frame, const Picture& picture, 
     for (const LevelLine& level : layer.lines) {
         const QColor ink = picture.colours ? ink_on(colour_at(layer.span.share(level.value))) : picture.inks.ink;
         for (const Line& line : isolines(layer.values, layer.grid, level.value)) {
-            painter.setPen(QPen(ink, 1.0, Qt::SolidLine));
+            painter.setPen(QPen(ink, level.bound ? 2.4 : 1.0, Qt::SolidLine));
             painter.setBrush(Qt::NoBrush);
             painter.drawPath(path_of(line, frame));
         }
@@ -123,6 +127,9 @@ void paint_tags(QPainter& painter, const Frame& frame, const Picture& picture, c
 {
     const double mark = QFontMetricsF(painter.font()).height() * 0.75;
     for (const FloorTag& tag : layer.tags) {
+        if (tag.area.length_m <= 0.0) {
+            continue;
+        }
         painter.setPen(QPen(picture.inks.ink, 1.2, Qt::DashLine));
         painter.setBrush(Qt::NoBrush);
         painter.drawRoundedRect(rect_on_plan(frame, tag.area).adjusted(2, 2, -2, -2), 4, 4);
@@ -132,10 +139,13 @@ void paint_tags(QPainter& painter, const Frame& frame, const Picture& picture, c
         painter.setPen(QPen(picture.inks.line, 1.0));
         painter.setBrush(picture.inks.paper);
         painter.drawRoundedRect(box, 4, 4);
-        paint_verdict_mark(painter, QRectF(box.left() + 5.0, box.center().y() - mark / 2.0, mark, mark), tag.verdict,
-                           picture.inks.on_dark);
+        if (tag.verdict) {
+            paint_verdict_mark(painter, QRectF(box.left() + 5.0, box.center().y() - mark / 2.0, mark, mark),
+                               *tag.verdict, picture.inks.on_dark);
+        }
         painter.setPen(picture.inks.ink);
-        painter.drawText(box.adjusted(mark + 9.0, 0, -3.0, 0), Qt::AlignVCenter | Qt::AlignLeft, tag.caption);
+        painter.drawText(box.adjusted(tag.verdict ? mark + 9.0 : 6.0, 0, -3.0, 0), Qt::AlignVCenter | Qt::AlignLeft,
+                         tag.caption);
     }
 }
 
@@ -185,6 +195,17 @@ void paint_unknown_legend(QPainter& painter, const QRectF& bar, const Picture& p
     painter.drawText(QRectF(swatch.left(), bar.bottom() + 1.0, width + 2.0, metrics.height()), Qt::AlignLeft, text);
 }
 
+// A drop and its words, left of the bar.
+void paint_note(QPainter& painter, const QRectF& bar, const Picture& picture, const QString& note)
+{
+    const QFontMetricsF metrics(painter.font());
+    const double width = metrics.horizontalAdvance(note);
+    const QRectF text(bar.left() - 46.0 - width, bar.bottom() + 1.0, width + 2.0, metrics.height());
+    paint_drop(painter, text.topLeft() + QPointF(-8.0, metrics.height() / 2.0), picture.inks);
+    painter.setPen(picture.inks.ink);
+    painter.drawText(text, Qt::AlignLeft, note);
+}
+
 } // namespace
 
 void paint_legend(QPainter& painter, const Frame& frame, const Picture& picture, const FloorLayer& layer)
@@ -196,7 +217,8 @@ void paint_legend(QPainter& painter, const Frame& frame, const Picture& picture,
     const double width = std::min(220.0, frame.legend.width() * 0.4);
     const QRectF bar(frame.legend.right() - width - 30.0, frame.legend.center().y() - text / 2.0, width, text * 0.6);
     for (int pixel = 0; pixel < static_cast<int>(width); ++pixel) {
-        painter.fillRect(QRectF(bar.left() + pixel, bar.top(), 1.5, bar.height()), colour_at(pixel / width));
+        painter.fillRect(QRectF(bar.left() + pixel, bar.top(), 1.5, bar.height()),
+                         colour_at(layer.span.falling ? 1.0 - pixel / width : pixel / width));
     }
     painter.setPen(QPen(picture.inks.line, 1.0));
     painter.setBrush(Qt::NoBrush);
@@ -209,6 +231,8 @@ void paint_legend(QPainter& painter, const Frame& frame, const Picture& picture,
     painter.drawText(under, Qt::AlignHCenter, layer.legend);
     if (has_unknown(layer)) {
         paint_unknown_legend(painter, bar, picture);
+    } else if (!layer.note.isEmpty()) {
+        paint_note(painter, bar, picture, layer.note);
     }
 }
 

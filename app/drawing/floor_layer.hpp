@@ -14,17 +14,19 @@
 
 namespace loam::drawing {
 
-// A place that is judged: its outline, and a tag with its verdict and figure.
+// A place with its outline and a tag with its figure, and its verdict where it is judged. An area without extent has no
+// outline.
 struct FloorTag {
     climate::Rect area;
     QString caption;
-    Verdict verdict = Verdict::not_known;
-    bool over_area = false; // else at the front edge, so that tags don't meet
+    std::optional<Verdict> verdict; // absent: nothing is judged here
+    bool over_area = false;         // else at the front edge, so that tags don't meet
 };
 
 struct LevelLine {
     double value = 0.0;
     QString caption;
+    bool bound = false; // of a target: drawn stronger
 };
 
 struct FloorLayer {
@@ -35,6 +37,7 @@ struct FloorLayer {
     std::vector<FloorTag> tags;
     QString low, high; // the ends of the legend
     QString legend;
+    QString note; // beside the legend; its mark is painted with what it tells of
 };
 
 // nullopt: the chosen layer has nothing to show.

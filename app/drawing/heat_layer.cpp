@@ -22,8 +22,8 @@ bool is_in_view(const assess::HeatCase& heat, const Picture& picture)
 
 const assess::HeatCase* case_in_view(const Picture& picture)
 {
-    if (picture.layer != Layer::heat) {
-        return nullptr;
+    if (picture.layer == Layer::uv) {
+        return nullptr; // alike in every case
     }
     if (picture.look != nullptr && is_in_view(*picture.look, picture)) {
         return picture.look;
@@ -35,6 +35,11 @@ const assess::HeatCase* case_in_view(const Picture& picture)
     const auto found = std::find_if(cases.begin(), cases.end(),
                                     [&](const assess::HeatCase& heat) { return is_in_view(heat, picture); });
     return found != cases.end() ? &*found : nullptr;
+}
+
+const assess::HeatCase* heat_in_view(const Picture& picture)
+{
+    return picture.layer == Layer::heat ? case_in_view(picture) : nullptr;
 }
 
 bool is_stale(const Picture& picture)
@@ -53,7 +58,7 @@ Span colour_span(const assess::HeatCase& heat)
 
 std::optional<FloorLayer> heat_on_floor(const Picture& picture)
 {
-    const assess::HeatCase* heat = case_in_view(picture);
+    const assess::HeatCase* heat = heat_in_view(picture);
     if (heat == nullptr) {
         return std::nullopt;
     }
@@ -80,7 +85,7 @@ std::optional<FloorLayer> heat_on_floor(const Picture& picture)
 
 void paint_section_heat(QPainter& painter, const Frame& frame, const Picture& picture)
 {
-    const assess::HeatCase* heat = case_in_view(picture);
+    const assess::HeatCase* heat = heat_in_view(picture);
     if (heat == nullptr || !picture.colours) {
         return;
     }

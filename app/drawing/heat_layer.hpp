@@ -7,8 +7,10 @@
 
 namespace loam::drawing {
 
-// The case in view, or nullptr where there is none, it did not converge, or another layer is shown.
+// The case in view, or nullptr where there is none, it did not converge, or the layer shows no case.
 const assess::HeatCase* case_in_view(const Picture& picture);
+// The same, where its warmth is shown.
+const assess::HeatCase* heat_in_view(const Picture& picture);
 // Whether that is of an older enclosure.
 bool is_stale(const Picture& picture);
 

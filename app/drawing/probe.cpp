@@ -8,6 +8,7 @@
 #include "app/drawing/shapes.hpp"
 #include "app/drawing/uv_layer.hpp"
 #include "app/words/verdicts.hpp"
+#include "core/climate/condensation.hpp"
 
 namespace loam::drawing {
 
@@ -69,21 +70,66 @@ QStringList uv_lines(const Picture& picture, double x_m, double y_m)
     return lines;
 }
 
+QPointF floor_place_m(const QPointF& point, const Frame& frame)
+{
+    return {(point.x() - frame.plan.left()) / frame.pixels_per_m,
+            (frame.plan.bottom() - point.y()) / frame.pixels_per_m};
+}
+
+QPointF section_place_m(const QPointF& point, const Frame& frame)
+{
+    return {(point.x() - frame.section.left()) / frame.pixels_per_m,
+            (frame.section.bottom() - point.y()) / frame.pixels_per_m};
+}
+
 QStringList heat_lines(const QPointF& point, const Frame& frame, const Picture& picture)
+{
+    const assess::HeatCase* heat = heat_in_view(picture);
+    if (heat == nullptr) {
+        return {};
+    }
+    if (frame.plan.contains(point)) {
+        const QPointF at = floor_place_m(point, frame);
+        return floor_lines(heat->detail, at.x(), at.y(), picture.formatter);
+    }
+    if (frame.section.contains(point)) {
+        const QPointF at = section_place_m(point, frame);
+        return section_lines(heat->detail, at.x(), at.y(), picture);
+    }
+    return {};
+}
+
+// On the floor: as damp as the lower air is at that place's temperature. In the lower air of the section: as it is.
+QStringList moisture_lines(const QPointF& point, const Frame& frame, const Picture& picture)
 {
     const assess::HeatCase* heat = case_in_view(picture);
     if (heat == nullptr) {
         return {};
     }
+    const words::Formatter& formatter = picture.formatter;
+    QStringList lines;
     if (frame.plan.contains(point)) {
-        return floor_lines(heat->detail, (point.x() - frame.plan.left()) / frame.pixels_per_m,
-                           (frame.plan.bottom() - point.y()) / frame.pixels_per_m, picture.formatter);
+        const QPointF at = floor_place_m(point, frame);
+        const auto reading = read_floor(heat->detail.floor, at.x(), at.y());
+        if (!reading) {
+            return {};
+        }
+        lines << line(QObject::tr("humidity at ground level, shaded"), reading->humidity, Quantity::fraction, formatter)
+              << line(QObject::tr("temperature there"), reading->ground_c, Quantity::temperature, formatter);
+    } else if (frame.section.contains(point)) {
+        const QPointF at = section_place_m(point, frame);
+        if (at.y() <= bed_top_m(picture.enclosure, at.x()) || at.y() > picture.enclosure.shell.height_m / 2.0) {
+            return {};
+        }
+        lines << line(QObject::tr("humidity of the lower air"), heat->detail.air_humidity.likely, Quantity::fraction,
+                      formatter);
+    } else {
+        return {};
     }
-    if (frame.section.contains(point)) {
-        return section_lines(heat->detail, (point.x() - frame.section.left()) / frame.pixels_per_m,
-                             (frame.section.bottom() - point.y()) / frame.pixels_per_m, picture);
+    if (const auto dew_c = climate::lower_dew_point_c(heat->detail)) {
+        lines << line(QObject::tr("dew point of the lower air"), *dew_c, Quantity::temperature, formatter);
     }
-    return {};
+    return lines;
 }
 
 QStringList layer_lines(const QPointF& point, const Frame& frame, const Picture& picture)
@@ -93,9 +139,10 @@ QStringList layer_lines(const QPointF& point, const Frame& frame, const Picture&
         return heat_lines(point, frame, picture);
     case Layer::uv:
         return picture.result != nullptr && frame.plan.contains(point)
-                   ? uv_lines(picture, (point.x() - frame.plan.left()) / frame.pixels_per_m,
-                              (frame.plan.bottom() - point.y()) / frame.pixels_per_m)
+                   ? uv_lines(picture, floor_place_m(point, frame).x(), floor_place_m(point, frame).y())
                    : QStringList();
+    case Layer::moisture:
+        return moisture_lines(point, frame, picture);
     }
     return {};
 }

@@ -129,7 +129,7 @@ std::vector<Line> section_isolines(const climate::CaseResult& detail, double lev
 
 void paint_section_lines(QPainter& painter, const Frame& frame, const Picture& picture)
 {
-    const assess::HeatCase* heat = case_in_view(picture);
+    const assess::HeatCase* heat = heat_in_view(picture);
     const auto span = heat != nullptr ? bed_span(picture, heat->detail) : std::nullopt;
     if (!span) {
         return;
@@ -154,7 +154,7 @@ void paint_section_lines(QPainter& painter, const Frame& frame, const Picture& p
 void paint_section_line_labels(QPainter& painter, const Frame& frame, const Picture& picture,
                                const std::vector<Shape>& shapes)
 {
-    const assess::HeatCase* heat = case_in_view(picture);
+    const assess::HeatCase* heat = heat_in_view(picture);
     const auto span = heat != nullptr ? bed_span(picture, heat->detail) : std::nullopt;
     if (!span) {
         return;

@@ -17,7 +17,8 @@ void add_rows(const std::string& enclosure, const assess::HeatCase& heat, std::s
                             csv_cell(number((static_cast<double>(column) + 0.5) * floor.dx_m)),
                             csv_cell(number((static_cast<double>(row) + 0.5) * floor.dy_m)), "",
                             csv_cell(number(floor.surface_c.at(cell))), "", csv_cell(number(floor.ground_c.at(cell))),
-                            csv_cell(number(floor.operative_c.at(cell))), csv_cell(number(floor.beam_w_m2.at(cell)))});
+                            csv_cell(number(floor.operative_c.at(cell))), csv_cell(number(floor.beam_w_m2.at(cell))),
+                            csv_cell(number(floor.humidity.at(cell)))});
         }
     }
 }
@@ -51,7 +52,7 @@ void add_panel(const std::string& enclosure, const assess::HeatCase& heat, const
         const climate::Point at = climate::centre_of(panel, cell);
         csv += csv_row({csv_cell(enclosure), csv_cell(heat.id), part_name(panel.plane), csv_cell(number(at.x_m)),
                         csv_cell(number(at.y_m)), csv_cell(number(at.z_m)), csv_cell(number(panel.inside_c[cell])),
-                        csv_cell(number(panel.outside_c[cell])), "", "", ""});
+                        csv_cell(number(panel.outside_c[cell])), "", "", "", ""});
     }
 }
 
@@ -60,7 +61,7 @@ void add_panel(const std::string& enclosure, const assess::HeatCase& heat, const
 std::string field_csv(const assess::Assessment& assessment)
 {
     std::string csv = csv_row({"enclosure", "case", "part", "x_m", "y_m", "z_m", "surface_c", "outside_c", "ground_c",
-                               "operative_c", "beam_w_m2"});
+                               "operative_c", "beam_w_m2", "relative_humidity"});
     for (const assess::EnclosureResult& enclosure : assessment.enclosures) {
         for (const assess::HeatCase& heat : enclosure.heat) {
             if (heat.known && !heat.detail.floor.ground_c.empty()) {

@@ -123,30 +123,6 @@ json::Node heat_node(const std::vector<assess::HeatCase>& cases)
     return list;
 }
 
-json::Node humidity_node(const std::vector<assess::HumidityCase>& cases)
-{
-    json::Node list = json::Node::array();
-    for (const assess::HumidityCase& humidity : cases) {
-        const bool known = humidity.relative_humidity.has_value();
-        json::Node node = json::Node::object();
-        node.add("case", text(humidity.id)).add("relative_humidity", range(humidity.relative_humidity));
-        node.add("relative_humidity_warm_side", range(humidity.warm_side))
-            .add("relative_humidity_air", range(humidity.air));
-        json::Node hides = json::Node::array();
-        for (const assess::DampHideResult& hide : humidity.hides) {
-            json::Node one = json::Node::object();
-            one.add("fitting", text(hide.id)).add("relative_humidity", range(hide.relative_humidity));
-            hides.add(std::move(one));
-        }
-        node.add("humid_hides", std::move(hides)).add("target", bounds(humidity.target));
-        node.add("evaporation_l_per_day", known ? number(humidity.evaporation_l_per_day.likely) : json::Node());
-        node.add("misting_needed_l_per_day", likely(humidity.misting_needed_l_per_day));
-        add_judgement(node, humidity.judgement);
-        list.add(std::move(node));
-    }
-    return list;
-}
-
 json::Node power_node(const assess::EnclosureResult& enclosure)
 {
     const assess::PowerResult& power = enclosure.power;
@@ -191,7 +167,7 @@ json::Node enclosure_node(const assess::EnclosureResult& enclosure)
     add_judgement(node, enclosure.overall);
     node.add("space", space_node(enclosure.space)).add("substrate", substrate_node(enclosure.substrate));
     node.add("mass", mass_node(enclosure.mass)).add("heat", heat_node(enclosure.heat));
-    node.add("humidity", humidity_node(enclosure.humidity)).add("uv", uv_node(enclosure.uv));
+    node.add("humidity", humidity_node(enclosure)).add("uv", uv_node(enclosure.uv));
     node.add("calibration", calibration_node(enclosure.calibration));
     node.add("power", power_node(enclosure)).add("water", water_node(enclosure.water));
     node.add("photoperiod", photoperiod_node(enclosure));

@@ -7,6 +7,8 @@
 namespace loam::report {
 
 json::Node enclosure_node(const assess::EnclosureResult& enclosure);
+// By case, with the map of each over the floor of `enclosure`.
+json::Node humidity_node(const assess::EnclosureResult& enclosure);
 json::Node uv_node(const assess::UvResult& uv);
 // What readings say; null where there are none.
 json::Node calibration_node(const std::optional<assess::CalibrationResult>& calibration);

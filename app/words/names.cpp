@@ -186,6 +186,15 @@ QString wall(plan::Wall wall)
     return nth(words, wall);
 }
 
+QString panel(climate::Plane plane)
+{
+    static constexpr std::array words{
+        QT_TRANSLATE_NOOP("names", "floor"),      QT_TRANSLATE_NOOP("names", "top"),
+        QT_TRANSLATE_NOOP("names", "front wall"), QT_TRANSLATE_NOOP("names", "back wall"),
+        QT_TRANSLATE_NOOP("names", "left wall"),  QT_TRANSLATE_NOOP("names", "right wall")};
+    return nth(words, plane);
+}
+
 QString side(plan::Side side)
 {
     static constexpr std::array words{QT_TRANSLATE_NOOP("names", "inside"), QT_TRANSLATE_NOOP("names", "outside")};

@@ -39,6 +39,7 @@ QString device_kind(plan::DeviceKind kind); // "flood lamp"
 QString fitting_kind(plan::FittingKind kind);
 QString top_kind(plan::TopKind kind);
 QString wall(plan::Wall wall);
+QString panel(climate::Plane plane); // "front wall", "top"
 QString side(plan::Side side);
 QString lining_of(plan::Wall wall, plan::Side side);
 QString place(plan::Place place);

@@ -51,6 +51,9 @@ void widen_as_before(climate::ZoneReading& zone, const climate::ZoneReading& bef
     widen_as_before(zone.surface_c, before.surface_c);
     widen_as_before(zone.ground_c, before.ground_c);
     widen_as_before(zone.operative_c, before.operative_c);
+    widen_as_before(zone.humidity, before.humidity);
+    zone.humidity.low = std::max(0.0, zone.humidity.low);
+    zone.humidity.high = std::min(1.0, zone.humidity.high);
     zone.limited_by = before.limited_by;
     zone.limited_share = before.limited_share;
 }
@@ -95,6 +98,7 @@ std::optional<HeatCase> look(const plan::Plan& plan, const catalog::Catalog& cat
     widen_as_before(field->basking, before->result.basking);
     widen_as_before(field->warm, before->result.warm);
     widen_as_before(field->cool, before->result.cool);
+    field->ground_humidity = field->cool.humidity; // by which it is judged
     solved.result = *std::move(field);
     return judge_case(solved, species_in(housed.enclosure, catalog));
 }

@@ -83,6 +83,7 @@ DrawingView::DrawingView(words::UnitSystem units, QWidget* parent) : QWidget(par
     parts_->layers->setAccessibleName(tr("What the drawing shows over the floor"));
     parts_->layers->addItem(tr("temperature"), static_cast<int>(drawing::Layer::heat));
     parts_->layers->addItem(tr("UV index"), static_cast<int>(drawing::Layer::uv));
+    parts_->layers->addItem(tr("humidity"), static_cast<int>(drawing::Layer::moisture));
     auto* layer_label = new QLabel(tr("&Show:"), this);
     layer_label->setBuddy(parts_->layers);
     parts_->cases = new QComboBox(this);
@@ -107,8 +108,8 @@ DrawingView::DrawingView(words::UnitSystem units, QWidget* parent) : QWidget(par
     connect(parts_->layers, &QComboBox::currentIndexChanged, this, [this] {
         const auto layer = static_cast<drawing::Layer>(parts_->layers->currentData().toInt());
         parts_->sheet->picture.layer = layer;
-        parts_->cases->setEnabled(layer == drawing::Layer::heat); // UV is alike in every season
-        parts_->cases_label->setEnabled(layer == drawing::Layer::heat);
+        parts_->cases->setEnabled(layer != drawing::Layer::uv); // which is alike in every season
+        parts_->cases_label->setEnabled(layer != drawing::Layer::uv);
         parts_->sheet->redraw();
     });
     connect(parts_->cases, &QComboBox::currentIndexChanged, this, [this] {

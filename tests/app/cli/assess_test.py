@@ -114,7 +114,8 @@ class Assess(ProgramTest):
         with open(path, newline="", encoding="utf-8") as file:
             rows = list(csv.DictReader(file))
         self.assertEqual(list(rows[0]), ["enclosure", "case", "part", "x_m", "y_m", "z_m", "surface_c",
-                                         "outside_c", "ground_c", "operative_c", "beam_w_m2"])
+                                         "outside_c", "ground_c", "operative_c", "beam_w_m2",
+                                         "relative_humidity"])
         enclosure = json.loads(told.out)["enclosures"][0]
         known = [heat["case"] for heat in enclosure["heat"] if heat["power_w"] is not None]
         self.assertEqual(list(dict.fromkeys(row["case"] for row in rows)), known)
@@ -129,6 +130,22 @@ class Assess(ProgramTest):
         warm = next(zone for zone in enclosure["heat"][0]["zones"] if zone["zone"] == "warm")["temperature_c"]
         ground = [float(row["ground_c"]) for row in one]
         self.assertTrue(min(ground) <= warm["likely"] <= max(ground))
+
+    def test_the_map_of_humidity_is_the_column_of_the_field_and_driest_where_it_is_warmest(self):
+        path = self.folder / "field.csv"
+        told = self.done(run("assess", EXAMPLE, "--json", *DATE, "--field", path))
+        with open(path, newline="", encoding="utf-8") as file:
+            floor = [row for row in csv.DictReader(file) if row["part"] == "floor"]
+        for case in json.loads(told.out)["enclosures"][0]["humidity"]:
+            rows = [row for row in floor if row["case"] == case["case"]]
+            cells = [cell for row in case["map"]["likely"] for cell in row]
+            self.assertEqual(len(cells), case["map"]["columns"] * case["map"]["rows"])
+            for cell, row in zip(cells, rows, strict=True):
+                self.assertAlmostEqual(cell, float(row["relative_humidity"]), delta=0.00051)
+            warmest = max(rows, key=lambda row: float(row["ground_c"]))
+            self.assertEqual(float(warmest["relative_humidity"]),
+                             min(float(row["relative_humidity"]) for row in rows))
+            self.assertLess(case["dew_point_c"], float(warmest["ground_c"]))
 
     def test_the_field_can_take_the_reports_place_but_not_stand_beside_json(self):
         path = self.folder / "field.csv"

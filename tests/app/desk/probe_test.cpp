@@ -36,6 +36,7 @@ assess::EnclosureResult result()
         floor.ground_c.push_back(20.0 + 10.0 * x_m);
         floor.surface_c.push_back(22.0 + 10.0 * x_m);
         floor.operative_c.push_back(21.0 + 10.0 * x_m);
+        floor.humidity.push_back(0.5);
         floor.beam_w_m2.push_back(0.0);
     }
     climate::SectionField& section = heat.detail.section;

@@ -28,6 +28,7 @@ climate::CaseResult sloping()
             floor.surface_c.push_back(20.0 + 10.0 * x_m + 5.0 * y_m + 8.0 * x_m * y_m);
             floor.ground_c.push_back(18.0 + x_m);
             floor.operative_c.push_back(19.0 + y_m);
+            floor.humidity.push_back(0.5 + 0.1 * y_m);
             floor.beam_w_m2.push_back(100.0 * x_m);
         }
     }

@@ -44,6 +44,7 @@ assess::HeatCase four_cells(const std::string& id)
     floor.surface_c = {30.0, 25.5, 31.0, 26.5};
     floor.ground_c = {27.0, 24.0, 27.5, 24.25};
     floor.operative_c = {28.0, 24.5, 28.5, 24.75};
+    floor.humidity = {0.502, 0.6, 0.4876, 0.591};
     floor.beam_w_m2 = {150.0, 0.0, 160.0, 1.0};
     return heat;
 }
@@ -119,14 +120,14 @@ TEST_CASE("The field has a row for each cell of each known case, placed at the c
                               .closed = {1, 0}};
     assessment.enclosures[0].heat[2].detail.panels = {panel};
     CHECK(report::field_csv(assessment) ==
-          "enclosure,case,part,x_m,y_m,z_m,surface_c,outside_c,ground_c,operative_c,beam_w_m2\r\n"
-          "e1,winter-day,floor,0.05,0.1,,30,,27,28,150\r\n"
-          "e1,winter-day,floor,0.15,0.1,,25.5,,24,24.5,0\r\n"
-          "e1,winter-day,floor,0.05,0.3,,31,,27.5,28.5,160\r\n"
-          "e1,winter-day,floor,0.15,0.3,,26.5,,24.25,24.75,1\r\n"
-          "e1,summer-day,floor,0.05,0.1,,30,,27,28,150\r\n"
-          "e1,summer-day,floor,0.15,0.1,,25.5,,24,24.5,0\r\n"
-          "e1,summer-day,floor,0.05,0.3,,31,,27.5,28.5,160\r\n"
-          "e1,summer-day,floor,0.15,0.3,,26.5,,24.25,24.75,1\r\n"
-          "e1,summer-day,right,0.9,0.1,0.15,23.5,22.5,,,\r\n");
+          "enclosure,case,part,x_m,y_m,z_m,surface_c,outside_c,ground_c,operative_c,beam_w_m2,relative_humidity\r\n"
+          "e1,winter-day,floor,0.05,0.1,,30,,27,28,150,0.502\r\n"
+          "e1,winter-day,floor,0.15,0.1,,25.5,,24,24.5,0,0.6\r\n"
+          "e1,winter-day,floor,0.05,0.3,,31,,27.5,28.5,160,0.4876\r\n"
+          "e1,winter-day,floor,0.15,0.3,,26.5,,24.25,24.75,1,0.591\r\n"
+          "e1,summer-day,floor,0.05,0.1,,30,,27,28,150,0.502\r\n"
+          "e1,summer-day,floor,0.15,0.1,,25.5,,24,24.5,0,0.6\r\n"
+          "e1,summer-day,floor,0.05,0.3,,31,,27.5,28.5,160,0.4876\r\n"
+          "e1,summer-day,floor,0.15,0.3,,26.5,,24.25,24.75,1,0.591\r\n"
+          "e1,summer-day,right,0.9,0.1,0.15,23.5,22.5,,,,\r\n");
 }

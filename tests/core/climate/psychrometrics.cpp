@@ -1,3 +1,5 @@
+#include <vector>
+
 #include "tests/catch.hpp"
 
 #include "core/climate/psychrometrics.hpp"
@@ -36,6 +38,23 @@ TEST_CASE("humidity ratio, dew point and wet bulb agree with psychrolib")
         CHECK(*dew_point_c(ratio) == Approx(s.dew_c).margin(0.002));
         CHECK(*wet_bulb_c(s.celsius, ratio) == Approx(s.bulb_c).margin(0.005));
         CHECK(*relative_humidity(s.celsius, ratio) == Approx(s.relative).epsilon(1e-9));
+    }
+}
+
+// Source: npm package psychrolib 1.1.1 at 101325 Pa (GetHumRatioFromRelHum, GetVapPresFromHumRatio, GetSatVapPres).
+TEST_CASE("air that warms or cools keeps its vapour and changes its humidity as psychrolib says")
+{
+    struct Air {
+        double celsius, relative;
+        std::vector<double> at_18_21_24_28_35;
+    };
+    const std::vector<double> warmed_to_c{18.0, 21.0, 24.0, 28.0, 35.0};
+    for (const Air& air : {Air{24, 0.60, {0.867647, 0.719982, 0.600000, 0.473553, 0.318254}},
+                           Air{26, 0.35, {0.570218, 0.473173, 0.394320, 0.311219, 0.209157}},
+                           Air{20, 0.85, {0.963034, 0.799136, 0.665963, 0.525615, 0.353242}}}) {
+        const double ratio = *humidity_ratio_at(air.celsius, air.relative);
+        for (std::size_t i = 0; i < warmed_to_c.size(); ++i)
+            CHECK(*relative_humidity(warmed_to_c[i], ratio) == Approx(air.at_18_21_24_28_35[i]).margin(2e-6));
     }
 }
 
