@@ -69,7 +69,12 @@ void add_course(json::Node& node, const assess::CourseResult& result)
         points.add(point_node(point));
     }
     node.add("complete", json::Node::of(result.course.complete)).add("kwh", number(result.course.energy_kwh));
-    node.add("spread_k", std::move(spread)).add("limits", limits_node(result.limits));
+    node.add("spread_k", std::move(spread)).add("relative_humidity_spread", range(result.humidity_spread));
+    json::Node misted = json::Node::array();
+    for (const double hour : result.course.misted_h) {
+        misted.add(number(hour));
+    }
+    node.add("misted_h", std::move(misted)).add("limits", limits_node(result.limits));
     node.add("points", std::move(points));
 }
 

@@ -145,6 +145,28 @@ void add_warm_up(const assess::CourseResult& result, const Speaker& speaker, QSt
     }
 }
 
+// Likely values, and when it was misted.
+void add_humidity(const assess::CourseResult& result, const Speaker& speaker, QStringList& sentences)
+{
+    const auto any = [](const CoursePoint&) { return true; };
+    const CoursePoint& driest = *extreme(result.course, &CoursePoint::humidity, false, any);
+    const CoursePoint& dampest = *extreme(result.course, &CoursePoint::humidity, true, any);
+    const auto at = [&speaker](const CoursePoint& point) {
+        const QString humidity = speaker.formatter().value(point.humidity, Quantity::fraction);
+        return point.hour > 0.0 ? say("%1 after %2").arg(humidity, hours(point.hour, speaker))
+                                : say("%1 at the beginning").arg(humidity);
+    };
+    sentences << say("Humidity at ground level on the cool side, likely: lowest %1, highest %2.")
+                     .arg(at(driest), at(dampest));
+    QStringList mistings;
+    for (const double hour : result.course.misted_h) {
+        mistings << hours(hour, speaker);
+    }
+    if (!mistings.isEmpty()) {
+        sentences << say("Misted at: %1.").arg(mistings.join(say(", ")));
+    }
+}
+
 const assess::TimeToLimit* find_limit(const std::vector<assess::TimeToLimit>& limits, const std::string& species,
                                       Direction direction)
 {
@@ -319,6 +341,7 @@ QStringList course_sentences(const assess::CourseResult& result, const Speaker& 
         add_drill(result, speaker, sentences);
         break;
     }
+    add_humidity(result, speaker, sentences);
     if (result.course.energy_kwh > 0.0) {
         sentences << energy_sentence(result, speaker);
     }

@@ -260,6 +260,7 @@ struct CourseResult {
     Range basking_spread_k; // low and high against likely, which is 0
     Range warm_spread_k;
     Range cool_spread_k;
+    Range humidity_spread; // likewise; what it is laid about stays within 0..1
     std::vector<TimeToLimit> limits;
     std::vector<SwitchingResult> switching; // of a day
     friend bool operator==(const CourseResult&, const CourseResult&) = default;

@@ -23,6 +23,7 @@ void set_spreads(CourseResult& result, const CoursePlan& plan)
     result.basking_spread_k = spread_of(one.basking.surface_c, other.basking.surface_c, plan.room_spread_k);
     result.warm_spread_k = spread_of(one.warm.ground_c, other.warm.ground_c, plan.room_spread_k);
     result.cool_spread_k = spread_of(one.cool.ground_c, other.cool.ground_c, plan.room_spread_k);
+    result.humidity_spread = spread_of(one.ground_humidity, other.ground_humidity, exactly(0.0));
 }
 
 std::optional<climate::Course> run(const CoursePlan& plan, climate::Workspace& workspace, const std::stop_token& stop)

@@ -83,9 +83,11 @@ bool CourseRun::go(const Stretch& stretch, Course& course)
     constexpr double longest_h = 1.0;
     if (!turn_to(stretch.now))
         return false;
-    if (stretch.mist_kg_m2 > 0.0)
-        at_->transient->spray(stretch.mist_kg_m2);
     const double begin_h = course.points.empty() ? 0.0 : course.points.back().hour;
+    if (stretch.mist_kg_m2 > 0.0) {
+        at_->transient->spray(stretch.mist_kg_m2);
+        course.misted_h.push_back(begin_h);
+    }
     const double from_c = at_->transient->room_c();
     double passed_h = 0.0;
     double step_h = first_h;

@@ -20,6 +20,11 @@ QPen room_pen(bool on_dark)
     return {on_dark ? QColor(0xb5, 0xb1, 0xa8) : QColor(0x6b, 0x66, 0x5c), 1.8, Qt::DotLine};
 }
 
+QPen humidity_pen(bool on_dark)
+{
+    return {on_dark ? QColor(0x5f, 0xc2, 0xa8) : QColor(0x0b, 0x6b, 0x57), 2.2, Qt::SolidLine};
+}
+
 Qt::BrushStyle zone_hatch(assess::Zone zone)
 {
     switch (zone) {

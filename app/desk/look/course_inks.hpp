@@ -11,6 +11,7 @@ namespace loam::desk {
 
 QPen zone_pen(assess::Zone zone, bool on_dark);
 QPen room_pen(bool on_dark);
+QPen humidity_pen(bool on_dark);
 Qt::BrushStyle zone_hatch(assess::Zone zone);
 
 } // namespace loam::desk

@@ -200,6 +200,13 @@ void CourseChart::find_limits()
     }
 }
 
+void CourseChart::tell_plot()
+{
+    const QRectF plot = chart()->plotArea();
+    emit plotMoved(mapFromScene(chart()->mapToScene(plot.topLeft())).x(),
+                   mapFromScene(chart()->mapToScene(plot.topRight())).x());
+}
+
 void CourseChart::redraw()
 {
     scale_ = scale();
@@ -231,6 +238,8 @@ void CourseChart::redraw()
     QChart* old = this->chart();
     setChart(chart);
     delete old;
+    // Queued: told while the chart is being laid out, when the view does not know yet where it will stand.
+    connect(chart, &QChart::plotAreaChanged, this, &CourseChart::tell_plot, Qt::QueuedConnection);
     setAccessibleDescription(words::course_name(course_.id));
 }
 

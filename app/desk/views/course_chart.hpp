@@ -19,6 +19,10 @@ public:
     void show_course(const assess::CourseResult& course, const std::vector<TargetBand>& targets,
                      const words::Formatter& formatter);
 
+signals:
+    // Where the hours run, from the first to the last, in the chart's own coordinates.
+    void plotMoved(double left, double right);
+
 protected:
     void drawBackground(QPainter* painter, const QRectF& rect) override; // targets, lit hours
     void drawForeground(QPainter* painter, const QRectF& rect) override; // limits, names of the lines
@@ -43,6 +47,7 @@ private:
     };
 
     void redraw();
+    void tell_plot();
     Scale scale() const;
     double shown(double celsius) const;
     void add_line(QChart& chart, const QString& name, double climate::CoursePoint::*reading, const Range& spread_k,

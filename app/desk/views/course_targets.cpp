@@ -84,4 +84,33 @@ std::vector<TargetBand> target_bands(const assess::EnclosureResult& enclosure, c
     return bands;
 }
 
+std::vector<HumidityBand> humidity_bands(const assess::EnclosureResult& enclosure, const assess::CourseResult& course)
+{
+    std::vector<HumidityBand> bands;
+    if (course.course.points.empty()) {
+        return bands;
+    }
+    const auto add = [&](const std::string& id, const words::Hours& when) {
+        const auto found = std::find_if(enclosure.humidity.begin(), enclosure.humidity.end(),
+                                        [&id](const assess::HumidityCase& humidity) { return humidity.id == id; });
+        if (found != enclosure.humidity.end() && (found->target.min || found->target.max)) {
+            bands.push_back({found->target, when});
+        }
+    };
+    const std::string season = season_of(course.id);
+    const double last_h = course.course.points.back().hour;
+    if (words::course_kind(course.id) != words::CourseKind::day) {
+        add(season + "-day", {0.0, last_h});
+        return bands;
+    }
+    const std::vector<words::Hours> lit = words::lit_hours(course.course);
+    for (const words::Hours& each : lit) {
+        add(season + "-day", each);
+    }
+    for (const words::Hours& each : dark_hours(lit, last_h)) {
+        add(season + "-night", each);
+    }
+    return bands;
+}
+
 } // namespace loam::desk

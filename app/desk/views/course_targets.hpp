@@ -19,4 +19,13 @@ struct TargetBand {
 // night: it begins at any hour.
 std::vector<TargetBand> target_bands(const assess::EnclosureResult& enclosure, const assess::CourseResult& course);
 
+struct HumidityBand {
+    Target target;
+    words::Hours when;
+};
+
+// The same of the humidity: by day and by night as each case asks; a fault's course by what the season's day asks,
+// whatever the hour.
+std::vector<HumidityBand> humidity_bands(const assess::EnclosureResult& enclosure, const assess::CourseResult& course);
+
 } // namespace loam::desk

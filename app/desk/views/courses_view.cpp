@@ -10,6 +10,7 @@
 
 #include "app/desk/views/course_chart.hpp"
 #include "app/desk/views/course_targets.hpp"
+#include "app/desk/views/humidity_strip.hpp"
 #include "app/words/capitals.hpp"
 #include "app/words/courses.hpp"
 #include "app/words/verdicts.hpp"
@@ -22,6 +23,7 @@ namespace {
 struct Shown {
     assess::CourseResult result;
     std::vector<TargetBand> targets;
+    std::vector<HumidityBand> humidity;
     QStringList sentences;
 };
 
@@ -46,6 +48,8 @@ struct CoursesView::Parts {
     QLabel* key = nullptr;
     QLabel* waiting = nullptr;
     CourseChart* chart = nullptr;
+    HumidityStrip* humidity = nullptr;
+    QWidget* charts = nullptr;
     QTextBrowser* text = nullptr;
     QSplitter* split = nullptr;
     std::vector<Shown> shown;
@@ -81,18 +85,26 @@ CoursesView::CoursesView(QWidget* parent) : QWidget(parent), parts_(std::make_un
     parts_->chooser->setMinimumContentsLength(16);
     auto* label = new QLabel(tr("Sho&w:"), this);
     label->setBuddy(parts_->chooser);
-    parts_->key = new QLabel(tr("Band: range. Hatched: target. Bar on top: lamps on."), this);
+    parts_->key = new QLabel(tr("Band: range. Hatched: target. Bar on top: lamps on. Drop: misting."), this);
     parts_->key->setObjectName(QStringLiteral("courseKey"));
     parts_->waiting = new QLabel(tr("The hours are worked out last; they come in a moment."), this);
     parts_->waiting->setObjectName(QStringLiteral("courseWaiting"));
     parts_->waiting->setContentsMargins(8, 2, 8, 2);
-    parts_->chart = new CourseChart(this);
+    parts_->charts = new QWidget(this);
+    parts_->chart = new CourseChart(parts_->charts);
+    parts_->humidity = new HumidityStrip(parts_->charts);
+    auto* stack = new QVBoxLayout(parts_->charts);
+    stack->setContentsMargins(0, 0, 0, 0);
+    stack->setSpacing(0);
+    stack->addWidget(parts_->chart, 5);
+    stack->addWidget(parts_->humidity, 2);
+    connect(parts_->chart, &CourseChart::plotMoved, parts_->humidity, &HumidityStrip::align);
     parts_->text = new QTextBrowser(this);
     parts_->text->setObjectName(QStringLiteral("courseText"));
     parts_->text->setAccessibleName(tr("What the course comes to"));
     parts_->text->setFrameShape(QFrame::NoFrame);
     parts_->split = new QSplitter(Qt::Horizontal, this);
-    parts_->split->addWidget(parts_->chart);
+    parts_->split->addWidget(parts_->charts);
     parts_->split->addWidget(parts_->text);
     parts_->split->setChildrenCollapsible(false);
     parts_->split->setStretchFactor(0, 3);
@@ -141,7 +153,8 @@ void CoursesView::show_courses(const assess::EnclosureResult& enclosure, bool co
     parts_->formatter = speaker.formatter();
     parts_->shown.clear();
     const auto add = [&](const assess::CourseResult& course) {
-        parts_->shown.push_back({course, target_bands(enclosure, course), words::course_sentences(course, speaker)});
+        parts_->shown.push_back({course, target_bands(enclosure, course), humidity_bands(enclosure, course),
+                                 words::course_sentences(course, speaker)});
     };
     std::for_each(enclosure.days.begin(), enclosure.days.end(), add);
     if (enclosure.warm_up) {
@@ -158,7 +171,7 @@ void CoursesView::show_chosen()
     const Shown* shown = parts_->chosen();
     parts_->chooser->setEnabled(shown != nullptr);
     parts_->key->setVisible(shown != nullptr);
-    parts_->chart->setVisible(shown != nullptr && shown->result.course.points.size() > 1);
+    parts_->charts->setVisible(shown != nullptr && shown->result.course.points.size() > 1);
     if (shown == nullptr) {
         parts_->text->setHtml(parts_->waiting->isHidden()
                                   ? QStringLiteral("<p>%1</p>")
@@ -168,6 +181,7 @@ void CoursesView::show_chosen()
         return;
     }
     parts_->chart->show_course(shown->result, shown->targets, parts_->formatter);
+    parts_->humidity->show_course(shown->result, shown->humidity, parts_->formatter);
     parts_->chart->setAccessibleDescription(shown->sentences.join(QLatin1Char(' ')));
     parts_->text->setHtml(html_of(*shown));
 }

@@ -9,6 +9,7 @@
 #include "app/desk/views/course_chart.hpp"
 #include "app/desk/views/course_targets.hpp"
 #include "app/desk/views/courses_view.hpp"
+#include "app/desk/views/humidity_strip.hpp"
 #include "tests/app/invented_course.hpp"
 
 using namespace loam;
@@ -44,6 +45,36 @@ assess::EnclosureResult enclosure_with_courses()
                                           .likely_h = 8.0,
                                           .source = {}});
     return enclosure;
+}
+
+assess::HumidityCase humidity_case(const std::string& id, double min, double max)
+{
+    assess::HumidityCase humidity;
+    humidity.id = id;
+    humidity.target = {min, max, {}};
+    return humidity;
+}
+
+// Dry at 40 %, and damp at 80 % from the second point on.
+assess::CourseResult damp_course(const std::string& id)
+{
+    assess::CourseResult course = invented_course(id);
+    for (climate::CoursePoint& point : course.course.points) {
+        point.humidity = point.hour < 6.0 ? 0.4 : 0.8;
+    }
+    course.humidity_spread = {-0.1, 0.0, 0.1};
+    return course;
+}
+
+int differing(const QImage& one, const QImage& other, const QRect& within)
+{
+    int count = 0;
+    for (int y = within.top(); y <= within.bottom(); ++y) {
+        for (int x = within.left(); x <= within.right(); ++x) {
+            count += one.pixel(x, y) != other.pixel(x, y) ? 1 : 0;
+        }
+    }
+    return count;
 }
 
 } // namespace
@@ -163,6 +194,84 @@ private slots:
         }
         // A fault may begin at any hour: in the dark it has no target.
         QCOMPARE(desk::target_bands(enclosure_with_courses(), invented_course("power-cut")).size(), std::size_t(2));
+    }
+
+    void the_humidity_asked_for_is_the_days_and_the_nights_and_of_a_fault_the_seasons()
+    {
+        assess::EnclosureResult enclosure = enclosure_with_courses();
+        enclosure.humidity = {humidity_case("winter-day", 0.5, 0.7), humidity_case("winter-night", 0.6, 0.9)};
+        const auto day = desk::humidity_bands(enclosure, damp_course("winter"));
+        QCOMPARE(day.size(), std::size_t(2));
+        QCOMPARE(day[0].when, (words::Hours{0.0, 12.0}));
+        QCOMPARE(*day[0].target.max, 0.7);
+        QCOMPARE(day[1].when, (words::Hours{12.0, 24.0}));
+        QCOMPARE(*day[1].target.min, 0.6);
+        const auto fault = desk::humidity_bands(enclosure, damp_course("power-cut"));
+        QCOMPARE(fault.size(), std::size_t(1));
+        QCOMPARE(fault[0].when, (words::Hours{0.0, 24.0}));
+        QCOMPARE(*fault[0].target.min, 0.5);
+    }
+
+    void the_strip_shows_the_line_its_target_and_each_misting()
+    {
+        desk::HumidityStrip strip;
+        strip.resize(500, 120);
+        strip.align(50.0, 450.0);
+        const auto picture = [&](const assess::CourseResult& course, const std::vector<desk::HumidityBand>& targets) {
+            strip.show_course(course, targets, words::Formatter(words::UnitSystem::metric, QLocale::c()));
+            return strip.grab().toImage();
+        };
+        assess::CourseResult course = damp_course("winter");
+        const std::vector<desk::HumidityBand> target{{{0.5, 0.7, {}}, {0.0, 24.0}}};
+        const QImage plain = picture(course, target);
+        course.course.misted_h = {6.0}; // a quarter of the way from 50 to 450
+        const QImage misted = picture(course, target);
+        QVERIFY(differing(plain, misted, QRect(144, 0, 13, 120)) > 40);
+        QCOMPARE(differing(plain, misted, QRect(0, 0, 140, 120)), 0);
+        QCOMPARE(differing(plain, misted, QRect(160, 0, 340, 120)), 0);
+        course = damp_course("winter");
+        QVERIFY(differing(plain, picture(course, {}), QRect(50, 0, 400, 120)) > 400); // the hatching
+        course.course.points[2].humidity = 0.5;
+        const QImage drier = picture(course, target);
+        QVERIFY(differing(plain, drier, QRect(150, 0, 200, 120)) > 100);
+        QCOMPARE(differing(plain, drier, QRect(52, 30, 90, 80)), 0);
+    }
+
+    void humidity_and_temperatures_run_over_the_same_hours()
+    {
+        desk::CoursesView view;
+        view.resize(700, 420);
+        view.show();
+        QVERIFY(QTest::qWaitForWindowExposed(&view));
+        auto* chart = view.findChild<desk::CourseChart*>();
+        auto* strip = view.findChild<desk::HumidityStrip*>();
+        double left = 0.0;
+        double right = 0.0;
+        connect(chart, &desk::CourseChart::plotMoved, this, [&](double from, double to) {
+            left = from;
+            right = to;
+        });
+        assess::EnclosureResult enclosure = enclosure_with_courses();
+        enclosure.days = {damp_course("winter")};
+        view.show_courses(enclosure, true, speaker());
+        QTRY_VERIFY(right > left + 100.0);
+        QCOMPARE(chart->mapTo(&view, QPoint(0, 0)).x(), strip->mapTo(&view, QPoint(0, 0)).x());
+        const auto run_alike = [&] {
+            const QRectF plot = chart->chart()->plotArea();
+            const auto x_of = [&](const QPointF& point) {
+                return chart->mapFromScene(chart->chart()->mapToScene(point)).x();
+            };
+            return std::abs(strip->plot().left() - x_of(plot.topLeft())) <= 1.0 &&
+                   std::abs(strip->plot().right() - x_of(plot.topRight())) <= 1.0;
+        };
+        QTRY_VERIFY(run_alike());
+        view.resize(900, 420);
+        QTRY_VERIFY(run_alike());
+        QVERIFY(strip->isVisible());
+        QVERIFY(strip->geometry().top() >= chart->geometry().bottom());
+        auto* text = view.findChild<QTextBrowser*>(QStringLiteral("courseText"));
+        QVERIFY(text->toPlainText().contains(QStringLiteral(
+            "Humidity at ground level on the cool side, likely: lowest 40% at the beginning, highest 80% after 6 h.")));
     }
 };
 

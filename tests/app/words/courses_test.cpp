@@ -36,15 +36,25 @@ Speaker speaker(UnitSystem units = UnitSystem::metric)
 
 } // namespace
 
-TEST_CASE("A day is told by its lowest in the dark, its highest and what it draws")
+TEST_CASE("A day is told by its lowest in the dark, its highest, its humidity and what it draws")
 {
-    const QStringList said = course_sentences(invented_course("winter"), speaker());
-    REQUIRE(said.size() == 3);
+    assess::CourseResult day = invented_course("winter");
+    day.course.points[1].humidity = 0.7;
+    day.course.points[3].humidity = 0.4;
+    for (const std::size_t other : {0U, 2U, 4U}) {
+        day.course.points[other].humidity = 0.5;
+    }
+    day.course.misted_h = {0.0, 6.0};
+    const QStringList said = course_sentences(day, speaker());
+    REQUIRE(said.size() == 5);
     CHECK(said[0] == "Lowest while the lamps are off: cool side 18–20 °C (likely 19), warm side 22–26 °C "
                      "(likely 24).");
     CHECK(said[1] == "Highest: basking spot 38–45 °C (likely 41), warm side 29–33 °C (likely 31), cool "
                      "side 25–27 °C (likely 26).");
-    CHECK(said[2] == "All devices together draw 1.50 kWh on such a day.");
+    CHECK(said[2] ==
+          "Humidity at ground level on the cool side, likely: lowest 40% after 18 h, highest 70% after 6 h.");
+    CHECK(said[3] == "Misted at: 0 h, 6 h.");
+    CHECK(said[4] == "All devices together draw 1.50 kWh on such a day.");
     CHECK(course_sentences(invented_course("winter"), speaker(UnitSystem::us))[0].contains(
         "66.2")); // 19 °C, by definition
 }
@@ -131,10 +141,10 @@ TEST_CASE("Every course that is computed has a name and, where something failed,
 TEST_CASE("A drill is told by its hottest and coldest places and when they are so")
 {
     const QStringList said = course_sentences(invented_course("lamp-out"), speaker());
-    REQUIRE(said.size() == 3);
+    REQUIRE(said.size() == 4); // it is misted evenly, so at no time in particular
     CHECK(said[0] == "Hottest surface, likely: 46 °C after 12 h. Hottest when digging: 32 °C after 12 h.");
     CHECK(said[1] == "Coldest floor, likely: 17 °C after 24 h.");
-    CHECK(said[2] == "All devices together draw 1.50 kWh in these 24 h.");
+    CHECK(said[3] == "All devices together draw 1.50 kWh in these 24 h.");
     assess::CourseResult cooling = invented_course("power-cut");
     cooling.course.points.erase(cooling.course.points.begin(), cooling.course.points.begin() + 2);
     cooling.course.points.front().hour = 0.0;

@@ -104,6 +104,7 @@ TEST_CASE("A misting raises the humidity at once, and it falls again before the 
     Workspace workspace;
     const auto pulsed = periodic_day(box, day_plan(), workspace);
     REQUIRE((pulsed && pulsed->complete));
+    CHECK(pulsed->misted_h == std::vector<double>{0.0, 6.0});
     CHECK(near(*pulsed, 6.3).humidity > near(*pulsed, 5.9).humidity + 0.1);
     CHECK(near(*pulsed, 11.5).humidity < near(*pulsed, 6.3).humidity - 0.1);
     CHECK(near(*pulsed, 6.3).warm_c < near(*pulsed, 5.9).warm_c - 0.5); // what evaporates cools
