@@ -16,6 +16,7 @@
 #include <utility>
 
 #include "app/desk/document/plan_document.hpp"
+#include "app/desk/document/trial_runner.hpp"
 #include "app/desk/editors/form_panel.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/session/plan_files.hpp"
@@ -24,6 +25,7 @@
 #include "app/desk/session/settings.hpp"
 #include "app/desk/views/drawing_view.hpp"
 #include "app/desk/views/results_panel.hpp"
+#include "app/desk/views/what_if_view.hpp"
 #include "app/desk/welcome_bar.hpp"
 #include "app/files/plan_file.hpp"
 #include "app/words/problems.hpp"
@@ -47,7 +49,7 @@ Window::Window(SharedCatalog catalog, Settings& settings, const QString& data_fo
     : QMainWindow(parent), settings_(settings), prices_(new PriceChoice(std::move(catalog), settings, this)),
       catalog_(prices_->initial()), document_(new PlanDocument(this)),
       files_(new PlanFiles(*document_, settings, this)), runner_(new AssessmentRunner(catalog_, this)),
-      recovery_(std::make_unique<Recovery>(data_folder + QStringLiteral("/recovery")))
+      trials_(new TrialRunner(this)), recovery_(std::make_unique<Recovery>(data_folder + QStringLiteral("/recovery")))
 {
     setObjectName(QStringLiteral("window"));
     setAcceptDrops(true);
@@ -70,6 +72,7 @@ Window::~Window()
     // The undo stack tells of its end when it goes, after the members that would listen.
     document_->disconnect(this);
     runner_->disconnect(this);
+    trials_->disconnect();
 }
 
 void Window::build_panels()
@@ -144,6 +147,12 @@ void Window::wire_panels()
     connect(drawing_, &DrawingView::elementChosen, this,
             [this](const QString& id) { form_->reveal(id, form_->enclosure()); });
     connect(drawing_, &DrawingView::deviceDragged, this, &Window::move_device);
+    WhatIfView& what_if = results_->what_if();
+    connect(&what_if, &WhatIfView::wanted, this, [this](const std::string& enclosure, const assess::Trial& trial) {
+        trials_->request(document_->plan(), catalog_, enclosure, trial);
+    });
+    connect(trials_, &TrialRunner::tried, &what_if, &WhatIfView::show_answer);
+    connect(&what_if, &WhatIfView::taken, this, &Window::take_trial);
     connect(welcome_, &WelcomeBar::startOwn, files_, &PlanFiles::start_new);
     connect(welcome_, &WelcomeBar::openFile, files_, &PlanFiles::open_asking);
     connect(&settings_, &Settings::unitsChanged, this, [this](words::UnitSystem units) {
@@ -163,6 +172,13 @@ void Window::take_edit(const QString& text, const QString& field, const plan::Pl
     }
     message_->say(tr("Not changed."), words::problem(problems.front()));
     form_->show_plan(document_->plan());
+}
+
+void Window::take_trial(const std::string& enclosure, const assess::Trial& trial)
+{
+    if (const auto changed = assess::with_trial(document_->plan(), *catalog_, enclosure, trial)) {
+        take_edit(tr("Take what was tried"), QString(), *changed);
+    }
 }
 
 void Window::move_device(const QString& id, const QPointF& to_m, int drag)

@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "app/desk/document/runner.hpp"
+#include "core/assess/what_if.hpp"
 #include "core/plan/plan.hpp"
 
 class QLabel;
@@ -23,6 +24,7 @@ class PriceChoice;
 class Recovery;
 class ResultsPanel;
 class Settings;
+class TrialRunner;
 class MessageBar;
 class WelcomeBar;
 
@@ -62,6 +64,7 @@ private:
 
     // Takes an edit of the form, or says why it can't be: a plan that would not open again is never made.
     void take_edit(const QString& text, const QString& field, const plan::Plan& changed);
+    void take_trial(const std::string& enclosure, const assess::Trial& trial);
     void move_device(const QString& id, const QPointF& to_m, int drag);
     void catalog_changed(const SharedCatalog& catalog);
     void plan_changed();
@@ -76,6 +79,7 @@ private:
     PlanDocument* document_;
     PlanFiles* files_;
     AssessmentRunner* runner_;
+    TrialRunner* trials_;
     std::unique_ptr<Recovery> recovery_;
     FormPanel* form_ = nullptr;
     DrawingView* drawing_ = nullptr;

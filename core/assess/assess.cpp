@@ -12,15 +12,8 @@ bool solve_climates(const Context& context, Workspace::Store& store, std::stop_t
 {
     for (Part& part : parts) {
         Workspace::Store::Kept& kept = store.of(part.housed.enclosure.id);
-        ClimateKey key = climate_key(context, part.housed);
-        if (kept.climate_key != key) {
-            auto solved = assess_climate(context, part.housed, kept.starts, stop);
-            if (!solved) {
-                return false;
-            }
-            kept.climate = std::move(*solved);
-            kept.climate_key = std::move(key);
-            kept.has_remedies = false;
+        if (!keep_climate(context, part.housed, kept, stop)) {
+            return false;
         }
         part.climate = &kept.climate;
     }

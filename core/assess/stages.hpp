@@ -81,4 +81,8 @@ struct Workspace::Store {
     void forget_others(const plan::Plan& plan);
 };
 
+// The climate of one enclosure anew, where anything that it depends on has changed. False only where `stop` was
+// requested.
+bool keep_climate(const Context& context, const Housed& housed, Workspace::Store::Kept& kept, std::stop_token stop);
+
 } // namespace loam::assess

@@ -12,6 +12,8 @@
 #include "app/desk/views/figures_view.hpp"
 #include "app/desk/views/findings_view.hpp"
 #include "app/desk/views/shopping_view.hpp"
+#include "app/desk/views/trial_readings.hpp"
+#include "app/desk/views/what_if_view.hpp"
 #include "app/desk/views/why_pane.hpp"
 #include "app/desk/views/year_view.hpp"
 
@@ -27,6 +29,7 @@ struct ResultsPanel::Parts {
     FindingsView* findings = nullptr;
     FiguresView* figures = nullptr;
     CoursesView* courses = nullptr;
+    WhatIfView* what_if = nullptr;
     YearView* year = nullptr;
     ShoppingView* shopping = nullptr;
     CostsView* costs = nullptr;
@@ -34,6 +37,7 @@ struct ResultsPanel::Parts {
     QLabel* stale = nullptr;
 
     void refresh_enclosure(const words::Speaker& speaker) const;
+    void refresh_trial() const;
     void refresh();
 };
 
@@ -44,6 +48,7 @@ void ResultsPanel::Parts::refresh_enclosure(const words::Speaker& speaker) const
         return QString::fromStdString(result.id) == enclosure;
     });
     figures->show_groups(found == all.end() ? std::vector<FigureGroup>{} : figure_groups(*assessment, *found, speaker));
+    what_if->show_result(found == all.end() ? nullptr : &*found);
     if (found == all.end()) {
         courses->clear();
         year->clear();
@@ -51,6 +56,12 @@ void ResultsPanel::Parts::refresh_enclosure(const words::Speaker& speaker) const
         year->show_year(*found, speaker);
         courses->show_courses(*found, assessment->complete, speaker);
     }
+}
+
+void ResultsPanel::Parts::refresh_trial() const
+{
+    what_if->show_room(enclosure.toStdString(), assess::trial_room(plan, *catalog, enclosure.toStdString()),
+                       words::Formatter(units, QLocale()));
 }
 
 void ResultsPanel::Parts::refresh()
@@ -77,6 +88,7 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
     parts_->findings = new FindingsView(this);
     parts_->figures = new FiguresView(this);
     parts_->courses = new CoursesView(this);
+    parts_->what_if = new WhatIfView(this);
     parts_->year = new YearView(this);
     parts_->shopping = new ShoppingView(this);
     parts_->costs = new CostsView(this);
@@ -87,6 +99,7 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
     parts_->tabs->addTab(parts_->findings, tr("Findings"));
     parts_->tabs->addTab(parts_->figures, tr("Figures"));
     parts_->tabs->addTab(parts_->courses, tr("Hour by hour"));
+    parts_->tabs->addTab(parts_->what_if, tr("What if"));
     parts_->tabs->addTab(parts_->year, tr("Year"));
     parts_->tabs->addTab(parts_->shopping, tr("Shopping"));
     parts_->tabs->addTab(parts_->costs, tr("Costs"));
@@ -117,7 +130,11 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
         }
     };
     connect(parts_->findings->selectionModel(), &QItemSelectionModel::currentChanged, this,
-            [explain](const QModelIndex& index) { explain(index.data(explanation_role)); });
+            [this, explain](const QModelIndex& index) {
+                if (parts_->tabs->currentWidget() == parts_->findings) { // what is in view has the pane
+                    explain(index.data(explanation_role));
+                }
+            });
     for (QTreeWidget* table : {static_cast<QTreeWidget*>(parts_->figures), static_cast<QTreeWidget*>(parts_->shopping),
                                parts_->costs->table(), parts_->year->table()}) {
         connect(table, &QTreeWidget::currentItemChanged, this, [this, table, explain](QTreeWidgetItem* item) {
@@ -142,6 +159,10 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
             explain_course();
             return;
         }
+        if (tab == parts_->what_if) {
+            parts_->why->show_explanation(trial_explanation());
+            return;
+        }
         const QAbstractItemView* table = tab == parts_->costs  ? parts_->costs->table()
                                          : tab == parts_->year ? parts_->year->table()
                                                                : qobject_cast<const QAbstractItemView*>(tab);
@@ -161,6 +182,7 @@ void ResultsPanel::show_plan(const plan::Plan& plan, const QString& enclosure)
     const bool moved = enclosure != parts_->enclosure;
     parts_->plan = plan;
     parts_->enclosure = enclosure;
+    parts_->refresh_trial();
     if (moved) {
         parts_->refresh();
     }
@@ -179,13 +201,20 @@ void ResultsPanel::show_assessment(const SharedAssessment& assessment, bool stal
 void ResultsPanel::set_units(words::UnitSystem units)
 {
     parts_->units = units;
+    parts_->refresh_trial();
     parts_->refresh();
 }
 
 void ResultsPanel::set_catalog(SharedCatalog catalog)
 {
     parts_->catalog = std::move(catalog);
+    parts_->refresh_trial();
     parts_->refresh();
+}
+
+WhatIfView& ResultsPanel::what_if()
+{
+    return *parts_->what_if;
 }
 
 } // namespace loam::desk

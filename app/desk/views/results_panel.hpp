@@ -10,6 +10,8 @@
 
 namespace loam::desk {
 
+class WhatIfView;
+
 class ResultsPanel : public QWidget {
     Q_OBJECT
 
@@ -21,6 +23,7 @@ public:
     void show_assessment(const SharedAssessment& assessment, bool stale);
     void set_units(words::UnitSystem units);
     void set_catalog(SharedCatalog catalog);
+    WhatIfView& what_if();
 
 signals:
     // A finding or line was chosen: its plan element id or JSON Pointer, and its enclosure (may be empty).
