@@ -9,6 +9,7 @@
 #include "app/drawing/names.hpp"
 #include "app/drawing/section_lines.hpp"
 #include "app/drawing/shapes.hpp"
+#include "app/drawing/wall_layer.hpp"
 
 namespace loam::drawing {
 
@@ -83,10 +84,12 @@ void paint_figures(QPainter& painter, const Frame& frame, const Picture& picture
     const plan::Shell& shell = picture.enclosure.shell;
     const words::Formatter& formatter = picture.formatter;
     const double text = QFontMetricsF(painter.font()).height();
-    paint_width_dimension(painter, frame.plan.left(), frame.plan.right(), frame.plan.bottom() + 1.3 * text,
-                          formatter.value(shell.length_m, words::Quantity::length), picture.inks);
-    paint_height_dimension(painter, frame.plan.top(), frame.plan.bottom(), frame.plan.left() - 1.5 * text,
-                           formatter.value(shell.width_m, words::Quantity::length), picture.inks);
+    if (!frame.unfolded) {
+        paint_width_dimension(painter, frame.plan.left(), frame.plan.right(), frame.plan.bottom() + 1.3 * text,
+                              formatter.value(shell.length_m, words::Quantity::length), picture.inks);
+        paint_height_dimension(painter, frame.plan.top(), frame.plan.bottom(), frame.plan.left() - 1.5 * text,
+                               formatter.value(shell.width_m, words::Quantity::length), picture.inks);
+    }
     paint_height_dimension(painter, frame.section.top(), frame.section.bottom(), frame.section.left() - 1.5 * text,
                            formatter.value(shell.height_m, words::Quantity::length), picture.inks);
     const double bed_m = bed_top_m(picture.enclosure, 0.0);
@@ -98,8 +101,17 @@ void paint_figures(QPainter& painter, const Frame& frame, const Picture& picture
                     picture.inks.ink, picture.inks.paper);
     }
     painter.setPen(picture.inks.faint);
-    painter.drawText(QPointF(frame.plan.left(), frame.plan.bottom() + 3.1 * text),
-                     QObject::tr("Plan, seen from above; front below"));
+    if (frame.unfolded) {
+        const QRectF left = panel_rect(frame, shell, climate::Plane::left);
+        const QRectF front = panel_rect(frame, shell, climate::Plane::front);
+        painter.drawText(QPointF(left.left(), front.bottom() + 1.2 * text),
+                         QObject::tr("Floor, and the walls folded out around it; front below"));
+        painter.drawText(QPointF(frame.top.left(), frame.top.bottom() + 1.2 * text),
+                         QObject::tr("Top, seen from above"));
+    } else {
+        painter.drawText(QPointF(frame.plan.left(), frame.plan.bottom() + 3.1 * text),
+                         QObject::tr("Plan, seen from above; front below"));
+    }
     painter.drawText(QPointF(frame.section.left(), frame.section.bottom() + 3.1 * text),
                      QObject::tr("Section, seen from the front"));
     painter.setPen(picture.inks.ink);
@@ -117,10 +129,13 @@ void paint(QPainter& painter, const QRectF& area, const Picture& picture)
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setFont(picture.font);
     painter.fillRect(area, picture.inks.paper);
-    const Frame frame = lay_out(picture.enclosure, area, picture.font);
+    const Frame frame = lay_out(picture, area);
     const std::optional<FloorLayer> layer = floor_layer(picture);
     if (layer) {
         paint_floor(painter, frame, picture, *layer);
+    }
+    if (const assess::HeatCase* heat = heat_in_view(picture)) {
+        paint_panels(painter, frame, picture, colour_span(picture, *heat));
     }
     paint_section_heat(painter, frame, picture);
     paint_section_lines(painter, frame, picture);

@@ -33,6 +33,7 @@ struct Picture {
     const assess::EnclosureResult* result = nullptr; // nullptr: geometry only
     const assess::HeatCase* look = nullptr;          // of this very enclosure; goes before the case of the same name
     Layer layer = Layer::heat;
+    bool unfolded = false; // walls and top too, where warmth is shown
     QString case_id = QStringLiteral("winter-day");
     QString highlighted; // element id
     bool stale = false;  // `result` is of an older enclosure
@@ -48,9 +49,14 @@ struct Frame {
     QRectF section; // inner box from the base pane to the top, seen from the front
     QRectF legend;
     double pixels_per_m = 1.0;
+    bool unfolded = false; // walls are folded out around the plan, and the top lies under the section
+    QRectF top;
+    double fold = 0.0; // between the plan and a wall
 };
 
+// Without walls.
 Frame lay_out(const plan::Enclosure& enclosure, const QRectF& area, const QFont& font);
+Frame lay_out(const Picture& picture, const QRectF& area);
 
 void paint(QPainter& painter, const QRectF& area, const Picture& picture);
 

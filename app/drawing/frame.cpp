@@ -103,7 +103,48 @@ Frame side_by_side(const Extent& box, const QRectF& area, const Surround& room)
     return frame;
 }
 
+// The walls folded out around the plan; beside them the section over the top.
+Frame unfold(const Extent& box, const QRectF& area, const Surround& room)
+{
+    constexpr double fold_px = 4.0;
+    const double caption = 1.6 * room.text;
+    const double tall = area.height() - room.above() - room.legend();
+    const double wide = area.width() - 2.0 * room.right() - room.left();
+    const double net_length_m = box.length_m + 2.0 * box.height_m;
+    const double net_width_m = box.width_m + 2.0 * box.height_m;
+    const double beside_m = box.fixture_m + box.height_m + box.width_m;
+    const double beside_text = room.names() + room.below() + caption;
+    Frame frame;
+    frame.unfolded = true;
+    frame.fold = fold_px;
+    const double scale =
+        std::max(1.0, std::min({(wide - 2.0 * fold_px) / (net_length_m + box.length_m),
+                                (tall - caption - 2.0 * fold_px) / net_width_m, (tall - beside_text) / beside_m}));
+    frame.pixels_per_m = scale;
+    const double slack = wide - 2.0 * fold_px - scale * (net_length_m + box.length_m);
+    const double net_x = area.left() + room.right() + slack * 0.4;
+    const double net_tall = scale * net_width_m + 2.0 * fold_px;
+    const double net_y = area.top() + room.above() + (tall - caption - net_tall) / 2.0;
+    const double up = scale * box.height_m + fold_px;
+    frame.plan = QRectF(net_x + up, net_y + up, scale * box.length_m, scale * box.width_m);
+    const double beside_x = net_x + scale * net_length_m + 2.0 * fold_px + room.left() + slack * 0.2;
+    const double beside_y = area.top() + room.above() + (tall - beside_text - scale * beside_m) / 2.0;
+    frame.section =
+        QRectF(beside_x, beside_y + room.names() + scale * box.fixture_m, scale * box.length_m, scale * box.height_m);
+    frame.top = QRectF(beside_x, frame.section.bottom() + room.below(), scale * box.length_m, scale * box.width_m);
+    frame.legend = QRectF(net_x, area.bottom() - room.legend(), frame.section.right() - net_x, room.legend());
+    return frame;
+}
+
 } // namespace
+
+Frame lay_out(const Picture& picture, const QRectF& area)
+{
+    if (picture.unfolded && picture.layer == Layer::heat) {
+        return unfold(extent_of(picture.enclosure), area, Surround{QFontMetricsF(picture.font).height()});
+    }
+    return lay_out(picture.enclosure, area, picture.font);
+}
 
 Frame lay_out(const plan::Enclosure& enclosure, const QRectF& area, const QFont& font)
 {

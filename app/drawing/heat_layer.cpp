@@ -5,6 +5,7 @@
 
 #include "app/drawing/field_reading.hpp"
 #include "app/drawing/levels.hpp"
+#include "app/drawing/wall_layer.hpp"
 #include "app/words/verdicts.hpp"
 
 namespace loam::drawing {
@@ -47,12 +48,15 @@ bool is_stale(const Picture& picture)
     return picture.stale && (picture.look == nullptr || case_in_view(picture) != picture.look);
 }
 
-Span colour_span(const assess::HeatCase& heat)
+Span colour_span(const Picture& picture, const assess::HeatCase& heat)
 {
     const auto& field = heat.detail.floor.ground_c;
-    const auto [low, high] = std::minmax_element(field.begin(), field.end());
-    const double middle = (*low + *high) / 2.0;
-    const double half = std::max(least_span_k, *high - *low) / 2.0;
+    const auto [lowest, highest] = std::minmax_element(field.begin(), field.end());
+    const auto walls = picture.unfolded ? wall_span(picture) : std::nullopt;
+    const double low = walls ? std::min(*lowest, walls->low) : *lowest;
+    const double high = walls ? std::max(*highest, walls->high) : *highest;
+    const double middle = (low + high) / 2.0;
+    const double half = std::max(least_span_k, high - low) / 2.0;
     return {std::floor(middle - half), std::ceil(middle + half)};
 }
 
@@ -66,11 +70,14 @@ std::optional<FloorLayer> heat_on_floor(const Picture& picture)
     FloorLayer layer;
     layer.values = floor.ground_c;
     layer.grid = {floor.nx, floor.ny, floor.dx_m, floor.dy_m};
-    layer.span = colour_span(*heat);
+    layer.span = colour_span(picture, *heat);
     for (const double level_c : levels_c(layer.span, picture.formatter)) {
         layer.lines.push_back({level_c, whole_degrees(level_c, picture.formatter)});
     }
     for (const assess::ZoneResult& zone : heat->zones) {
+        if (picture.unfolded) {
+            break; // in so small a plan tags would cover it
+        }
         layer.tags.push_back({.area = zone.area,
                               .caption = words::zone(zone.zone) + QStringLiteral("  ") +
                                          whole_degrees(zone.temperature_c.likely, picture.formatter),
@@ -79,7 +86,8 @@ std::optional<FloorLayer> heat_on_floor(const Picture& picture)
     }
     layer.low = whole_degrees(layer.span.low, picture.formatter);
     layer.high = whole_degrees(layer.span.high, picture.formatter);
-    layer.legend = QObject::tr("at ground level, likely");
+    layer.legend =
+        picture.unfolded ? QObject::tr("floor and inner faces, likely") : QObject::tr("at ground level, likely");
     return layer;
 }
 
@@ -90,7 +98,7 @@ void paint_section_heat(QPainter& painter, const Frame& frame, const Picture& pi
         return;
     }
     const climate::SectionField& section = heat->detail.section;
-    const Span span = colour_span(*heat);
+    const Span span = colour_span(picture, *heat);
     const plan::Shell& shell = picture.enclosure.shell;
     painter.save();
     painter.setClipRect(frame.section);

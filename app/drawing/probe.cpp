@@ -7,6 +7,7 @@
 #include "app/drawing/heat_layer.hpp"
 #include "app/drawing/shapes.hpp"
 #include "app/drawing/uv_layer.hpp"
+#include "app/drawing/wall_layer.hpp"
 #include "app/words/verdicts.hpp"
 #include "core/climate/condensation.hpp"
 
@@ -27,9 +28,10 @@ QStringList floor_lines(const climate::CaseResult& detail, double x_m, double y_
     if (!reading) {
         return {};
     }
-    QStringList lines{line(QObject::tr("surface"), reading->surface_c, Quantity::temperature, formatter),
-                      line(QObject::tr("ground level, shaded"), reading->ground_c, Quantity::temperature, formatter),
-                      line(QObject::tr("animal's back"), reading->operative_c, Quantity::temperature, formatter)};
+    QStringList lines{
+        line(QObject::tr("surface, by infrared"), reading->surface_c, Quantity::temperature, formatter),
+        line(QObject::tr("ground level, shaded thermometer"), reading->ground_c, Quantity::temperature, formatter),
+        line(QObject::tr("felt by the back (operative)"), reading->operative_c, Quantity::temperature, formatter)};
     constexpr double least_w_m2 = 1.0;
     if (reading->beam_w_m2 >= least_w_m2) {
         lines << line(QObject::tr("lamp light"), reading->beam_w_m2, Quantity::flux, formatter);
@@ -70,6 +72,23 @@ QStringList uv_lines(const Picture& picture, double x_m, double y_m)
     return lines;
 }
 
+QStringList panel_lines(const PanelPlace& place, const words::Formatter& formatter)
+{
+    const climate::PanelField& panel = *place.panel;
+    const QString name = words::panel(panel.plane);
+    if (panel.closed[place.cell] == 0) {
+        return {QObject::tr("%1: open here").arg(name)};
+    }
+    QStringList lines{
+        line(QObject::tr("%1, inside").arg(name), panel.inside_c[place.cell], Quantity::temperature, formatter),
+        line(QObject::tr("outside"), panel.outside_c[place.cell], Quantity::temperature, formatter)};
+    if (panel.plane != climate::Plane::ceiling) {
+        lines << line(QObject::tr("over the base"), climate::centre_of(panel, place.cell).z_m, Quantity::length,
+                      formatter);
+    }
+    return lines;
+}
+
 QPointF floor_place_m(const QPointF& point, const Frame& frame)
 {
     return {(point.x() - frame.plan.left()) / frame.pixels_per_m,
@@ -95,6 +114,9 @@ QStringList heat_lines(const QPointF& point, const Frame& frame, const Picture& 
     if (frame.section.contains(point)) {
         const QPointF at = section_place_m(point, frame);
         return section_lines(heat->detail, at.x(), at.y(), picture);
+    }
+    if (const auto place = panel_at(point, frame, picture)) {
+        return panel_lines(*place, picture.formatter);
     }
     return {};
 }
@@ -151,7 +173,7 @@ QStringList layer_lines(const QPointF& point, const Frame& frame, const Picture&
 
 QStringList probe_lines(const QPointF& point, const QRectF& area, const Picture& picture)
 {
-    QStringList lines = layer_lines(point, lay_out(picture.enclosure, area, picture.font), picture);
+    QStringList lines = layer_lines(point, lay_out(picture, area), picture);
     if (!lines.isEmpty() && is_stale(picture)) {
         lines << QObject::tr("from before the last change");
     }

@@ -7,7 +7,8 @@
 
 namespace loam::drawing {
 
-// Of heat, on the floor: surface, ground level, animal's back, lamp light; in the section: bed or air. Of UV, on the
+// Of heat, on the floor: surface, ground level, what the back feels, lamp light; on walls and top: inside and outside;
+// in the section: bed or air. Of UV, on the
 // floor: the index at an animal's back, with its range. Of moisture, on the floor: humidity at ground level; in the
 // lower air of the section: its own. Empty elsewhere and where nothing is worked out.
 QStringList probe_lines(const QPointF& point, const QRectF& area, const Picture& picture);

@@ -134,7 +134,7 @@ void paint_section_lines(QPainter& painter, const Frame& frame, const Picture& p
     if (!span) {
         return;
     }
-    const Span colours = colour_span(*heat);
+    const Span colours = colour_span(picture, *heat);
     painter.save();
     painter.setClipPath(bed_outline(frame, picture));
     painter.setBrush(Qt::NoBrush);

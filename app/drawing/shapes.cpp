@@ -181,14 +181,14 @@ QPointF on_floor_m(const QPointF& point, const Frame& frame)
 
 QString element_at(const QPointF& point, const QRectF& area, const Picture& picture)
 {
-    const std::vector<Shape> shapes = shapes_of(picture.enclosure, lay_out(picture.enclosure, area, picture.font));
+    const std::vector<Shape> shapes = shapes_of(picture.enclosure, lay_out(picture, area));
     const Shape* hit = shape_at(point, shapes);
     return hit == nullptr ? QString() : hit->id;
 }
 
 std::optional<Grip> grip_at(const QPointF& point, const QRectF& area, const Picture& picture)
 {
-    const Frame frame = lay_out(picture.enclosure, area, picture.font);
+    const Frame frame = lay_out(picture, area);
     const std::vector<Shape> shapes = shapes_of(picture.enclosure, frame);
     const Shape* hit = shape_at(point, shapes);
     if (hit == nullptr || hit->kind != ShapeKind::lamp || hit->in_section) {
@@ -206,7 +206,7 @@ QPointF dragged_to_m(const Grip& grip, const QPointF& point, const QRectF& area,
 {
     constexpr double raster_per_m = 200.0;
     const plan::Shell& shell = picture.enclosure.shell;
-    const QPointF middle = on_floor_m(point, lay_out(picture.enclosure, area, picture.font)) + grip.off_m;
+    const QPointF middle = on_floor_m(point, lay_out(picture, area)) + grip.off_m;
     const auto snapped = [](double at_m, double most_m) {
         return std::clamp(std::round(at_m * raster_per_m) / raster_per_m, 0.0, most_m);
     };

@@ -1,5 +1,6 @@
 #include "app/desk/views/drawing_view.hpp"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -15,6 +16,7 @@ struct DrawingView::Parts {
     Sheet* sheet = nullptr;
     QComboBox* layers = nullptr;
     QComboBox* cases = nullptr;
+    QCheckBox* walls = nullptr;
     QLabel* cases_label = nullptr;
     QLabel* title = nullptr;
     SharedAssessment assessment;
@@ -92,12 +94,17 @@ DrawingView::DrawingView(words::UnitSystem units, QWidget* parent) : QWidget(par
     parts_->cases->setMinimumContentsLength(14);
     parts_->cases_label = new QLabel(tr("&on a:"), this);
     parts_->cases_label->setBuddy(parts_->cases);
+    parts_->walls = new QCheckBox(tr("w&alls"), this);
+    parts_->walls->setObjectName(QStringLiteral("wallsBox"));
+    parts_->walls->setAccessibleName(tr("Fold out the walls, with the top beside them"));
+    parts_->walls->setToolTip(parts_->walls->accessibleName());
     auto* row = new QHBoxLayout;
     row->setContentsMargins(10, 6, 10, 4);
     row->setSpacing(6);
     row->addWidget(parts_->title, 1);
     row->addWidget(layer_label);
     row->addWidget(parts_->layers);
+    row->addWidget(parts_->walls);
     row->addWidget(parts_->cases_label);
     row->addWidget(parts_->cases);
     auto* column = new QVBoxLayout(this);
@@ -109,7 +116,12 @@ DrawingView::DrawingView(words::UnitSystem units, QWidget* parent) : QWidget(par
         const auto layer = static_cast<drawing::Layer>(parts_->layers->currentData().toInt());
         parts_->sheet->picture.layer = layer;
         parts_->cases->setEnabled(layer != drawing::Layer::uv); // which is alike in every season
+        parts_->walls->setEnabled(layer == drawing::Layer::heat);
         parts_->cases_label->setEnabled(layer != drawing::Layer::uv);
+        parts_->sheet->redraw();
+    });
+    connect(parts_->walls, &QCheckBox::toggled, this, [this](bool unfolded) {
+        parts_->sheet->picture.unfolded = unfolded;
         parts_->sheet->redraw();
     });
     connect(parts_->cases, &QComboBox::currentIndexChanged, this, [this] {

@@ -1,6 +1,7 @@
 // desk_pictures: opens the real window on a plan, waits until it is assessed, and saves what it shows as a PNG.
 // Used by the demo and to look at the screens; not installed.
 #include <QApplication>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QCommandLineParser>
 #include <QElapsedTimer>
@@ -62,6 +63,7 @@ int main(int argc, char** argv)
           QStringLiteral("0")},
          {QStringLiteral("layer"), QStringLiteral("What is laid over the floor, from 0."), QStringLiteral("number"),
           QStringLiteral("0")},
+         {QStringLiteral("walls"), QStringLiteral("Fold the walls out.")},
          {QStringLiteral("course"), QStringLiteral("Day or drill that the chart of hours shows, from 0."),
           QStringLiteral("number"), QStringLiteral("0")},
          {QStringLiteral("pointer"), QStringLiteral("Where the mouse points, in shares of the drawing."),
@@ -97,6 +99,7 @@ int main(int argc, char** argv)
         ->setCurrentIndex(parser.value(QStringLiteral("course")).toInt());
     window.findChild<QComboBox*>(QStringLiteral("layerChooser"))
         ->setCurrentIndex(parser.value(QStringLiteral("layer")).toInt());
+    window.findChild<QCheckBox*>(QStringLiteral("wallsBox"))->setChecked(parser.isSet(QStringLiteral("walls")));
     if (parser.isSet(QStringLiteral("pointer"))) {
         point_at(*window.findChild<QWidget*>(QStringLiteral("sheet")), parser.value(QStringLiteral("pointer")));
     }

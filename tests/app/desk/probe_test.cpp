@@ -71,10 +71,11 @@ private slots:
     {
         const drawing::Frame frame = drawing::lay_out(box(), area_, QFont());
         QCOMPARE(drawing::probe_lines(frame.plan.center(), area_, picture()),
-                 QStringList({QStringLiteral("surface  27 °C"), QStringLiteral("ground level, shaded  25 °C"),
-                              QStringLiteral("animal's back  26 °C")}));
+                 QStringList({QStringLiteral("surface, by infrared  27 °C"),
+                              QStringLiteral("ground level, shaded thermometer  25 °C"),
+                              QStringLiteral("felt by the back (operative)  26 °C")}));
         QCOMPARE(drawing::probe_lines(frame.plan.center(), area_, picture(words::UnitSystem::us)).at(1),
-                 QStringLiteral("ground level, shaded  77 °F")); // by definition of the scale
+                 QStringLiteral("ground level, shaded thermometer  77 °F")); // by definition of the scale
     }
 
     void in_the_section_it_tells_the_bed_or_the_air()
