@@ -26,8 +26,9 @@ bool is_side(climate::Plane plane)
 QRectF cell_rect(const Frame& frame, const climate::PanelField& panel, std::size_t cell)
 {
     const bool top = panel.plane == climate::Plane::ceiling;
+    const std::size_t row = cell / panel.columns;
     const double along_m = static_cast<double>(cell % panel.columns) * panel.along_m;
-    const double up_m = (top ? 0.0 : panel.from_z_m) + static_cast<double>(cell / panel.columns) * panel.up_m;
+    const double up_m = (top ? 0.0 : panel.from_z_m) + static_cast<double>(row) * panel.up_m;
     return QRectF(on_panel(frame, panel.plane, along_m, up_m),
                   on_panel(frame, panel.plane, along_m + panel.along_m, up_m + panel.up_m))
         .normalized();

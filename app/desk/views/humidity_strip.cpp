@@ -116,7 +116,9 @@ void HumidityStrip::paint_axis(QPainter& painter) const
     painter.setPen(palette().color(QPalette::Text));
     painter.drawText(QPointF(area.left(), metrics.ascent() + 1.0), tr("Humidity at ground level, cool side"));
     double free_above = area.bottom() + metrics.height();
-    for (double level = scale_.low; level < scale_.high + 1e-6; level += scale_.step) {
+    const auto steps = static_cast<int>((scale_.high - scale_.low) / scale_.step + 1e-6);
+    for (int i = 0; i <= steps; ++i) {
+        const double level = scale_.low + i * scale_.step;
         const double y = place(0.0, level).y();
         painter.setPen(palette().color(QPalette::Midlight));
         painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y));
