@@ -81,10 +81,10 @@ std::variant<Inputs, Exit> read_inputs(const Arguments& arguments)
     return inputs;
 }
 
-assess::Assessment assessed(const Inputs& inputs)
+assess::Assessment assessed(const Inputs& inputs, std::size_t plan)
 {
     assess::Workspace workspace;
-    return *assess::assess(inputs.plans.front(), inputs.catalog, inputs.date, workspace); // never stopped
+    return *assess::assess(inputs.plans[plan], inputs.catalog, inputs.date, workspace); // never stopped
 }
 
 } // namespace loam::cli

@@ -23,6 +23,6 @@ struct Inputs {
 
 std::variant<Inputs, Exit> read_inputs(const Arguments& arguments);
 
-assess::Assessment assessed(const Inputs& inputs); // of the first plan
+assess::Assessment assessed(const Inputs& inputs, std::size_t plan = 0);
 
 } // namespace loam::cli
