@@ -133,5 +133,5 @@ TEST_CASE("A zone that only one side has leaves the other empty")
     CHECK((zones[0].sides[0] && !zones[0].sides[1]));
     CHECK((!zones[1].sides[0] && zones[1].sides[1]));
     second.enclosures[0].heat[0].known = false; // a balance that did not close says nothing
-    CHECK_FALSE(compare(first, second).enclosures[0].zones[0].sides[1]);
+    CHECK(compare(first, second).enclosures[0].zones.size() == 1);
 }
