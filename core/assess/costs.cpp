@@ -79,7 +79,7 @@ MoneyRange startup_of(const Context& context, Notes& notes, const buying::Order&
     }
     const auto contingency = given_or_assumed(notes, context.catalog, context.plan.budget.contingency,
                                               "/budget/contingency", "budget.contingency");
-    return cost::startup(totals, contingency ? contingency->likely : 0.0, currency).total;
+    return cost::startup(totals, contingency.value_or(exactly(0.0)), currency).total;
 }
 
 // Whether it is a lamp that is replaced because its UV has faded, before it would be worn out.

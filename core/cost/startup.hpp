@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "core/explain.hpp"
 #include "core/money.hpp"
 
 namespace loam::cost {
@@ -14,7 +15,7 @@ struct Startup {
     friend bool operator==(const Startup&, const Startup&) = default;
 };
 
-// `contingency_share` 0..1 of the sum of the lines.
-Startup startup(const std::vector<MoneyRange>& line_totals, double contingency_share, const Currency& currency);
+// `contingency_share` 0..1 of the sum of the lines; its low end goes with the low prices, its high end with the high.
+Startup startup(const std::vector<MoneyRange>& line_totals, const Range& contingency_share, const Currency& currency);
 
 } // namespace loam::cost

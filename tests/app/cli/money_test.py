@@ -33,10 +33,10 @@ class Totals(ProgramTest):
         for plan, result in self.results():
             assumed = {each["where"]: each["bracket"] for each in result["assumed"]}
             if "contingency" in plan["budget"]:
-                share = fractions.Fraction(str(plan["budget"]["contingency"]))
-            else:
-                share = assumed["/budget/contingency"]["likely"] / 100  # read as cents
-            for level in LEVELS:
+                shares = [fractions.Fraction(str(plan["budget"]["contingency"]))] * 3
+            else:  # read as cents
+                shares = [assumed["/budget/contingency"][end] / 100 for end in ("low", "likely", "high")]
+            for level, share in zip(LEVELS, shares):
                 lines = sum(line["line_total"][level] for line in result["shopping"] if line["line_total"])
                 self.assertEqual(result["costs"]["startup"][level], lines + rounded(lines * share))
 

@@ -104,12 +104,18 @@ TEST_CASE("The running cost is the sum of its lines as printed")
 TEST_CASE("The startup is the sum of the order's lines, and a contingency is one more line rounded once")
 {
     // By hand: 10.05 + 20.10 = 30.15, ten per cent 3.015.
-    const Startup first = startup({price(505, 1005, 1505), price(1010, 2010, 3010)}, 0.1, usd);
+    const Startup first = startup({price(505, 1005, 1505), price(1010, 2010, 3010)}, exactly(0.1), usd);
     CHECK(first.lines == price(1515, 3015, 4515));
     CHECK(first.contingency == price(152, 302, 452));
     CHECK(first.total == price(1667, 3317, 4967));
-    CHECK(startup({}, 0.1, usd).total == MoneyRange::zero(usd));
-    CHECK(startup({price(1, 2, 3)}, 0.0, usd).contingency == MoneyRange::zero(usd));
+    CHECK(startup({}, exactly(0.1), usd).total == MoneyRange::zero(usd));
+    CHECK(startup({price(1, 2, 3)}, exactly(0.0), usd).contingency == MoneyRange::zero(usd));
+}
+
+TEST_CASE("A contingency that is only roughly known widens the startup: little at low prices, much at high ones")
+{
+    // By hand: 5 % of 100.00, 10 % of 200.00, 20 % of 300.00.
+    CHECK(startup({price(10000, 20000, 30000)}, {0.05, 0.1, 0.2}, usd).contingency == price(500, 2000, 6000));
 }
 
 TEST_CASE("What can't be a cost is refused")
