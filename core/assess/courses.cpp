@@ -96,6 +96,7 @@ std::optional<CourseStage> assess_courses(const Context& context, const Housed& 
             report_drill(stage.notes, housed, result, plans[i]);
         }
         if (i < days) {
+            report_day_peak(stage.notes, housed, result, plans[i]);
             for (std::size_t s = 0; s < switching.size(); ++s) {
                 if (cycles[s] != 0 && switching[s].season == result.id) {
                     result.switching.push_back(switching[s].result);

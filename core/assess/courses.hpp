@@ -42,6 +42,8 @@ std::vector<CoursePlan> plan_drills(const Context& context, Notes& notes, const 
 // For every species with known limits.
 std::vector<TimeToLimit> times_to_limits(const CourseResult& course,
                                          const std::vector<const catalog::Species*>& species);
+// A surface that burns for a while each day, though it does not in the steady case.
+void report_day_peak(Notes& notes, const Housed& housed, const CourseResult& day, const CoursePlan& plan);
 void report_drill(Notes& notes, const Housed& housed, const CourseResult& drill, const CoursePlan& plan);
 
 } // namespace loam::assess

@@ -27,6 +27,7 @@ inline constexpr auto finding_codes = std::to_array<CodeEntry>({
     // Danger for yes; not known where absent or unknown.
     {"danger.sun-through-glass", "", "answer"},
     // The bed under a lamp dries and heats more: touchable surface against the burn limit, bed dry.
+    {"danger.day-peak", "low likely high max over_by hour", "course"},
     {"danger.lamp-dried-surface", "low likely high max over_by", "case lamp? on?"}, // on: the fitting it is of
     // Any other touchable surface.
     {"danger.touch-burn", "low likely high max over_by", "case"},

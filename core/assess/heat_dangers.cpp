@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "core/assess/burn_limits.hpp"
 #include "core/assess/climate_stage.hpp"
 #include "core/assess/substrate.hpp"
 
@@ -7,13 +8,8 @@ namespace loam::assess {
 
 namespace {
 
-// Burn thresholds of skin on smooth hot surfaces: 43 degC for contact of 8 h and longer, 48 degC for 10 min.
-// Source: ISO 13732-1 (from memory). Reptile skin bears no more; an animal may not move off.
-constexpr double long_contact_c = 43.0;
-constexpr double ten_minutes_c = 48.0;
 // A floor that an animal lies on for long. Source: one club's cap for heat mats (secondary).
 constexpr double floor_warn_c = 35.0;
-const Source burn_source{"ISO 13732-1, burn thresholds of skin", Confidence::memory};
 
 bool is_regulated(const climate::Control& control)
 {

@@ -57,6 +57,7 @@ inline constexpr auto remedy_codes = std::to_array<CodeEntry>({
     {"remedy.add-cover", "area fraction"},     // of the top, away from lamps
     {"remedy.more-misting", "to by", "case"},  // l a day
     {"remedy.less-misting", "to by", "case"},
+    {"remedy.weaker-lamp-or-probe", ""},
     {"remedy.drier-bed", ""},
     {"remedy.dry-corner", ""},
     {"remedy.mist-less-or-air-more", ""},

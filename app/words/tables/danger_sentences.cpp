@@ -67,6 +67,13 @@ constexpr Sentence rows[] = {
                        "animal within a short time."),
      Verdict::not_known},
     {"danger.sun-through-glass", QT_TRANSLATE_NOOP("sentences", "No sun reaches the enclosure."), Verdict::fits},
+    {"danger.day-peak",
+     QT_TRANSLATE_NOOP("sentences", "For a while on {course} the hottest surface gets hotter than it stays: {range}, "
+                                    "{hour} after the lamps go on. The limit for animals that stay on it is {max}.")},
+    {"danger.day-peak",
+     QT_TRANSLATE_NOOP("sentences", "For a while on {course} a surface can burn an animal that stays on it: it reaches "
+                                    "{range}, {hour} after the lamps go on, and {max} is the limit."),
+     Verdict::danger},
     {"danger.lamp-dried-surface",
      QT_TRANSLATE_NOOP("sentences",
                        "Heated and dried by a lamp, the surface[ of {on}] reaches {range} {case}; the limit "

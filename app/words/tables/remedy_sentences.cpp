@@ -79,6 +79,10 @@ constexpr Sentence rows[] = {
      QT_TRANSLATE_NOOP("sentences",
                        "Mist less, or uncover some of the top so that more dries off. Feel the bed at its base: "
                        "water must not stand there.")},
+    {"remedy.weaker-lamp-or-probe",
+     QT_TRANSLATE_NOOP("sentences",
+                       "While its probe is still cool a thermostat drives the lamp at full power: take a weaker "
+                       "lamp, or put the probe where the lamp warms it first.")},
     {"remedy.drier-bed",
      QT_TRANSLATE_NOOP("sentences",
                        "Let the surface of the bed dry out, and damp only the hide that should be humid.")},

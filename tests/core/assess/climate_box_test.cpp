@@ -25,6 +25,8 @@ TEST_CASE("shell, bed and covers arrive with the units of the climate")
     plan::Enclosure& enclosure = plan.enclosures[0];
     enclosure.shell.top.covers = {cover("v1", "glass", {1.2, -0.1, 0.4, 0.5})};
     enclosure.substrate[0].depth_at_right_m = 0.15;
+    enclosure.substrate.resize(1);
+    enclosure.substrate[0].depth_m = 0.09;
     enclosure.substrate[0].water_fraction = 0.12;
     const climate::Box box = box_of(plan).box;
     CHECK(box.length_m == Approx(1.4));

@@ -46,6 +46,25 @@ TEST_CASE("the stated length and room of a power cut are taken, and their ends o
     CHECK(named(assumed.enclosures[0].drills, "power-cut").course.points.back().hour == Approx(24.0)); // its high end
 }
 
+// Source: ISO 13732-1 (from memory), 48 degC for ten minutes: a thermostat holds a strong lamp well below it in the
+// steady state, and drives it at full power each morning while its probe is cool.
+TEST_CASE("a lamp that is too strong for its thermostat burns in the morning, and is told so")
+{
+    plan::Plan plan = example("first-setup");
+    const auto with_power = [&](double power_w) {
+        plan.enclosures[0].equipment[0].power_w = power_w;
+        return whole(plan);
+    };
+    const assess::Assessment strong = with_power(250.0);
+    CHECK(heat_case(strong.enclosures[0], "winter-day").detail.hottest_surface_c.high < 48.0);
+    CHECK(has(strong, "danger.day-peak", Verdict::danger));
+    const auto found = with_code(strong, "danger.day-peak");
+    REQUIRE_FALSE(found.empty());
+    CHECK(input(found[0], "hour") < 6.0);
+    CHECK(input(found[0], "high") > 48.0);
+    CHECK_FALSE(has(with_power(40.0), "danger.day-peak", Verdict::danger));
+}
+
 // A species that can't bear less than the room after the cut must be told when; one that bears all of it must not.
 TEST_CASE("the time to a limit is told where a course passes it, the earliest before the likely")
 {

@@ -67,7 +67,11 @@ void check_look(const plan::Plan& plan, double within_k)
 
 TEST_CASE("a look at a plan whose lamp was dragged has the field that its assessment will have")
 {
-    check_look(example("first-setup"), 0.02);
+    plan::Plan plan = example("first-setup");
+    // A lamp that leaves its probe behind is a matter of its own: the range of its thermostat's power opens wide.
+    plan.enclosures[0].equipment[0].control = {};
+    plan.enclosures[0].equipment[0].power_w = 40.0;
+    check_look(plan, 0.02);
 }
 
 TEST_CASE("a look keeps to what the readings told")

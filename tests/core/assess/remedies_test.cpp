@@ -109,6 +109,10 @@ TEST_CASE("a perch that burns is lowered or its lamp raised by just enough, wher
     plan::Enclosure& box = plan.enclosures[0];
     plan::Device& lamp = box.equipment[0];
     lamp.control = {};
+    lamp.height_above_base_m = 0.52;
+    lamp.x_m = 0.34;
+    box.substrate.resize(1);
+    box.substrate[0].depth_m = 0.09;
     const double lamp_m = *lamp.height_above_base_m;
     const auto burning = [&](plan::FittingKind kind, double height_m, double raised_m) {
         lamp.height_above_base_m = lamp_m + raised_m;
