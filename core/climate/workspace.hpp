@@ -17,7 +17,7 @@ public:
     ScratchRoom() = default;
     ScratchRoom(const ScratchRoom& /*other*/) {}
     ScratchRoom(ScratchRoom&&) noexcept = default;
-    ScratchRoom& operator=(const ScratchRoom& /*other*/) { return *this; }
+    ScratchRoom& operator=(const ScratchRoom& /*other*/) { return *this; } // NOLINT: nothing is handed over
     ScratchRoom& operator=(ScratchRoom&&) noexcept = default;
     ~ScratchRoom() = default;
 
