@@ -31,9 +31,9 @@ struct TrialRoom {
 std::optional<TrialRoom> trial_room(const plan::Plan& plan, const catalog::Catalog& catalog,
                                     const std::string& enclosure);
 
-// The plan as tried. In place of all covers there are others on `cover_places`, across the whole width and clear of what
-// is hot: as much as the share asks for, but no more than may be. They are of the first one's material, else panes of
-// glass; a pane may lie beside a tube of a few watts. nullopt as above.
+// The plan as tried. In place of all covers there are others on `cover_places`, across the whole width and clear of
+// what is hot: as much as the share asks for, but no more than may be. They are of the first one's material, else panes
+// of glass; a pane may lie beside a tube of a few watts. nullopt as above.
 std::optional<plan::Plan> with_trial(const plan::Plan& plan, const catalog::Catalog& catalog,
                                      const std::string& enclosure, const Trial& trial);
 

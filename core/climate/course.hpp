@@ -35,9 +35,9 @@ struct Stretch {
 };
 
 struct Course {
-    bool complete = false;   // every step had a solution
-    double unrest_k = 0.0;   // of a periodic day: by how much it fails to repeat itself
-    double energy_kwh = 0.0; // drawn meanwhile
+    bool complete = false;        // every step had a solution
+    double unrest_k = 0.0;        // of a periodic day: by how much it fails to repeat itself
+    double energy_kwh = 0.0;      // drawn meanwhile
     std::vector<double> misted_h; // when it was misted in a pulse; empty where mist is spread evenly
     std::vector<CoursePoint> points;
     friend bool operator==(const Course&, const Course&) = default;

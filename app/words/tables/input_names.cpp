@@ -39,6 +39,7 @@ constexpr Sentence rows[] = {
     {"species_count", QT_TRANSLATE_NOOP("sentences", "species")},
     {"males", QT_TRANSLATE_NOOP("sentences", "males")},
     {"depth", QT_TRANSLATE_NOOP("sentences", "depth")},
+    {"hour", QT_TRANSLATE_NOOP("sentences", "after the lamps go on")},
     {"misting", QT_TRANSLATE_NOOP("sentences", "misting")},
     {"residual", QT_TRANSLATE_NOOP("sentences", "heat left over")},
     {"power", QT_TRANSLATE_NOOP("sentences", "power")},

@@ -134,8 +134,8 @@ void check_agrees(const std::vector<double>& sample, const Range& range, double 
 
 } // namespace
 
-// Source: Monte Carlo on the same model, as JCGM 101:2008 (GUM supplement 1) would have it: within a tenth of the width,
-// also where a lamp's uncertain beam moves which columns of the warm side count as shaded.
+// Source: Monte Carlo on the same model, as JCGM 101:2008 (GUM supplement 1) would have it: within a tenth of the
+// width, also where a lamp's uncertain beam moves which columns of the warm side count as shaded.
 TEST_CASE("ranges agree with a Monte Carlo run")
 {
     Box box = furnished_box(0.10, false);
