@@ -67,7 +67,7 @@ TEST_CASE("a merged order asks for the same amounts as the plan's own assessment
 
 TEST_CASE("a bowl is topped up by what its own water loses, not by what the bed does")
 {
-    const plan::Plan plan = example("first-setup");
+    const plan::Plan plan = turtle_table();
     const assess::WaterResult before = instant(plan).enclosures[0].water;
     // One change a day of 0.28 x 0.2 x 0.03 m at 0.8, and 2.6 l/(m2 d) over the same area, by hand.
     CHECK_FALSE(before.by_climate);
@@ -88,7 +88,7 @@ TEST_CASE("a bowl is topped up by what its own water loses, not by what the bed 
 
 TEST_CASE("a bed's balance of water closes over the year: what is poured in, misted and dripped back evaporates")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.enclosures[0].moisture.misting_l_per_day = 0.05;
     const assess::EnclosureResult result = whole(plan).enclosures[0];
     const double lit = 13.0 / 24.0; // the example's lamps burn from 07:30 to 20:30
@@ -111,7 +111,7 @@ TEST_CASE("a bed's balance of water closes over the year: what is poured in, mis
 
 TEST_CASE("a thermostat's energy carries the watts' error once")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     const auto result = whole(plan).enclosures[0];
     for (const assess::DevicePower& device : result.power.devices) {
         const assess::HeatCase& day_case = heat_case(result, "winter-day");
@@ -144,7 +144,7 @@ TEST_CASE("what the mesh gives back comes from the guidance")
 
 TEST_CASE("a strip is told by its own rating where that is the smaller")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.site.strips[0].rating_a = 1.0;
     const auto found = with_code(instant(plan), "danger.strip");
     REQUIRE(found.size() == 1);
@@ -155,21 +155,21 @@ TEST_CASE("a strip is told by its own rating where that is the smaller")
 TEST_CASE("a box is as bad as the sun, the stand and the strip that it hangs on")
 {
     const auto overall = [](const plan::Plan& plan) { return instant(plan).enclosures[0].overall.verdict; };
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     CHECK(overall(plan) != Verdict::danger);
     plan.site.room.sun_reaches = plan::SunReaches::yes;
     CHECK(overall(plan) == Verdict::danger);
-    plan = example("first-setup");
+    plan = turtle_table();
     plan.site.stands[0].rated_load_kg = 5.0;
     CHECK(overall(plan) == Verdict::danger);
-    plan = example("first-setup");
+    plan = turtle_table();
     plan.site.circuits[0].other_load_w = 1900.0;
     CHECK(overall(plan) == Verdict::danger);
 }
 
 TEST_CASE("the share of the floor within the band is a share, and known where a target is")
 {
-    const assess::Assessment assessed = whole(example("first-setup"));
+    const assess::Assessment assessed = whole(turtle_table());
     for (const assess::HeatCase& one : assessed.enclosures[0].heat) {
         INFO(one.id);
         REQUIRE(one.floor_share_in_band);
@@ -182,7 +182,7 @@ TEST_CASE("the share of the floor within the band is a share, and known where a 
 
 TEST_CASE("no remedy asks for a room that nobody could live in, and each room is the one of its own case")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.enclosures[0].equipment = {lamp_of("d1", plan::DeviceKind::flood_lamp, 60.0)};
     std::size_t rooms = 0;
     for (const Finding& finding : whole(plan).findings) {
@@ -200,7 +200,7 @@ TEST_CASE("no remedy asks for a room that nobody could live in, and each room is
 
 TEST_CASE("light is no heater: no remedy makes a strip of LEDs or a UV tube stronger or weaker for warmth")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.enclosures[0].equipment = {lamp_of("d1", plan::DeviceKind::led_strip, 20.0)};
     plan.enclosures[0].equipment[0].length_m = 0.5;
     for (const Finding& finding : whole(plan).findings) {
@@ -214,7 +214,7 @@ TEST_CASE("light is no heater: no remedy makes a strip of LEDs or a UV tube stro
 
 TEST_CASE("the remedies for one device agree on one value, of a power that is sold")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.enclosures[0].equipment[0].power_w = 160.0;
     plan.enclosures[0].equipment[0].control = {};
     plan.enclosures[0].equipment[1].age_hours = 0.0;
@@ -232,7 +232,7 @@ TEST_CASE("the remedies for one device agree on one value, of a power that is so
 
 TEST_CASE("a rock under a lamp is lowered by just what is missing, a hide's roof is moved")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan::Enclosure& box = plan.enclosures[0];
     const plan::Device& lamp = box.equipment[0];
     box.fittings = {fitting("f9", plan::FittingKind::rock, {lamp.x_m - 0.1, lamp.y_m - 0.1, 0.2, 0.2}, 0.25)};
@@ -249,7 +249,7 @@ TEST_CASE("a rock under a lamp is lowered by just what is missing, a hide's roof
 
 TEST_CASE("every danger of heat comes with a way out of it")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.site.room.heat_wave_c = 40.0;
     plan.site.room.winter.night_c = 2.0;
     plan.enclosures[0].equipment[0].power_w = 150.0;

@@ -84,7 +84,7 @@ TEST_CASE("each assumed pointer stands once, and its bracket is in order")
 
 TEST_CASE("what a plan says is not listed as assumed")
 {
-    for (const assess::Assumed& one : whole(example("first-setup")).assumed) {
+    for (const assess::Assumed& one : whole(turtle_table()).assumed) {
         CHECK(one.where.rfind("/site/room", 0) != 0);
         CHECK(one.where.find("power_w") == std::string::npos);
     }

@@ -14,7 +14,7 @@ namespace {
 // One box that nothing regulates and whose mesh nobody measured, so that there is much to learn.
 plan::Plan setup()
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.enclosures[0].readings.clear();
     plan.enclosures[0].shell.top.open_fraction.reset();
     for (plan::Device& device : plan.enclosures[0].equipment) {

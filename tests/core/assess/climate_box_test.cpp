@@ -21,12 +21,10 @@ assess::ClimateBox box_of(const plan::Plan& plan)
 
 TEST_CASE("shell, bed and covers arrive with the units of the climate")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan::Enclosure& enclosure = plan.enclosures[0];
     enclosure.shell.top.covers = {cover("v1", "glass", {1.2, -0.1, 0.4, 0.5})};
     enclosure.substrate[0].depth_at_right_m = 0.15;
-    enclosure.substrate.resize(1);
-    enclosure.substrate[0].depth_m = 0.09;
     enclosure.substrate[0].water_fraction = 0.12;
     const climate::Box box = box_of(plan).box;
     CHECK(box.length_m == Approx(1.4));
@@ -48,7 +46,7 @@ TEST_CASE("shell, bed and covers arrive with the units of the climate")
 
 TEST_CASE("lamps hang where they are, shine by their kind and burn by their supply")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan::Enclosure& enclosure = plan.enclosures[0];
     plan::Device& lamp = enclosure.equipment[0];
     lamp.power_w = 60.0;
@@ -75,7 +73,7 @@ TEST_CASE("lamps hang where they are, shine by their kind and burn by their supp
 
 TEST_CASE("a mat on a side wall runs along y and up z, and a thermostat needs its setpoint to regulate")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan::Device mat;
     mat.id = "d9";
     mat.kind = plan::DeviceKind::heat_mat;
@@ -103,7 +101,7 @@ TEST_CASE("a mat on a side wall runs along y and up z, and a thermostat needs it
 
 TEST_CASE("a stated room temperature keeps its spread and an assumed one its bracket")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.site.room.winter.day_c = 19.0;
     plan.site.room.summer.day_c.reset();
     const assess::Context context{plan, shipped_catalog(), day};

@@ -7,12 +7,12 @@ using namespace loam::test;
 
 TEST_CASE("one animal of a solitary species is said to be a valid choice")
 {
-    CHECK(has(instant(example("first-setup")), "animals.one-is-valid", Verdict::fits));
+    CHECK(has(instant(turtle_table()), "animals.one-is-valid", Verdict::fits));
 }
 
 TEST_CASE("a second animal, rival males and mixed species are findings")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     auto& animals = plan.enclosures[0].animals;
     animals[0].count = 2;
     animals[0].sex = plan::Sex::male;
@@ -31,7 +31,7 @@ TEST_CASE("a second animal, rival males and mixed species are findings")
 
 TEST_CASE("an unknown species is not known, never fits")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.enclosures[0].animals[0].species = "nobody-knows-it";
     const auto assessment = instant(plan);
     CHECK(has(assessment, "animals.species-not-known", Verdict::not_known));

@@ -13,7 +13,7 @@ namespace {
 // setup.hpp's `day` is 25 November 2025.
 plan::Plan asking(const std::string& species = "terrapene-ornata")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan::Animal one = animal("a1", species, 0.115);
     one.mass_kg = 0.4;
     one.age_years = 6.0;

@@ -41,7 +41,7 @@ TEST_CASE("the first setup has no danger once its climate is solved either")
 TEST_CASE("a mat without a thermostat under a deep bed is danger below, and a weak regulated one is not")
 {
     // 43 degC for long contact: ISO 13732-1 (from memory). A mat of 28 x 28 cm with 20 W is 255 W/m2.
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.enclosures[0].equipment.push_back(mat_under_base(20.0));
     const auto found = with_code(whole(plan), "danger.mat-under-bed");
     REQUIRE(found.size() == 1);
@@ -62,7 +62,7 @@ TEST_CASE("a mat without a thermostat under a deep bed is danger below, and a we
 TEST_CASE("a lamp that dries the bed beyond what skin bears for ten minutes is danger, and names a weaker setting")
 {
     // 48 degC for ten minutes: ISO 13732-1 (from memory).
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     std::erase_if(plan.enclosures[0].fittings,
                   [](const plan::Fitting& one) { return one.kind == plan::FittingKind::rock; });
     plan::Device& lamp = plan.enclosures[0].equipment[0];
@@ -79,7 +79,7 @@ TEST_CASE("a lamp that dries the bed beyond what skin bears for ten minutes is d
 
 TEST_CASE("a room hotter than the body bears leaves no escape, one colder none from cold")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.site.room.heat_wave_c = 40.0; // ornate box turtle: harmed above 38 degC by its sheet
     CHECK(has(whole(plan), "danger.no-escape-from-heat", Verdict::danger));
     plan.site.room.heat_wave_c = 29.0;

@@ -7,13 +7,13 @@ using namespace loam::test;
 
 TEST_CASE("the same plan with an empty workspace gives the same assessment, to the last bit")
 {
-    const plan::Plan plan = example("first-setup");
+    const plan::Plan plan = turtle_table();
     CHECK(whole(plan) == whole(plan));
 }
 
 TEST_CASE("an edit to the title solves nothing anew and is delivered once, complete")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     assess::Workspace workspace;
     const auto before = assess::assess(plan, shipped_catalog(), day, workspace);
     plan.title = "Another title";
@@ -33,7 +33,7 @@ TEST_CASE("stages are delivered in order: at once, with its climate, with its co
 {
     std::vector<assess::Assessment> stages;
     assess::Workspace workspace;
-    assess::assess(example("first-setup"), shipped_catalog(), day, workspace, {},
+    assess::assess(turtle_table(), shipped_catalog(), day, workspace, {},
                    [&](const assess::Assessment& stage) { stages.push_back(stage); });
     REQUIRE(stages.size() == 4);
     CHECK(stages[0].enclosures[0].heat.empty());
@@ -52,7 +52,7 @@ TEST_CASE("a requested stop yields nothing, and the workspace serves the next ca
     assess::Workspace workspace;
     std::stop_source stop;
     stop.request_stop();
-    const plan::Plan plan = example("first-setup");
+    const plan::Plan plan = turtle_table();
     CHECK_FALSE(assess::assess(plan, shipped_catalog(), day, workspace, stop.get_token()));
 
     std::stop_source midway;
@@ -70,7 +70,7 @@ TEST_CASE("a requested stop yields nothing, and the workspace serves the next ca
 
 TEST_CASE("a second enclosure leaves the first one's own results as they are")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     const auto alone = whole(plan);
     plan::Enclosure second = plan.enclosures[0];
     second.id = "e2";
@@ -86,7 +86,7 @@ TEST_CASE("a second enclosure leaves the first one's own results as they are")
 
 TEST_CASE("a warm workspace gives the same climate as an empty one within what the solver asks of itself")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     assess::Workspace workspace;
     plan.site.room.winter.day_c = 19.0;
     assess::assess(plan, shipped_catalog(), day, workspace);

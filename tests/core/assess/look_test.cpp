@@ -67,11 +67,7 @@ void check_look(const plan::Plan& plan, double within_k)
 
 TEST_CASE("a look at a plan whose lamp was dragged has the field that its assessment will have")
 {
-    plan::Plan plan = example("first-setup");
-    // A lamp that leaves its probe behind is a matter of its own: the range of its thermostat's power opens wide.
-    plan.enclosures[0].equipment[0].control = {};
-    plan.enclosures[0].equipment[0].power_w = 40.0;
-    check_look(plan, 0.02);
+    check_look(turtle_table(), 0.02);
 }
 
 TEST_CASE("a look keeps to what the readings told")
@@ -83,7 +79,7 @@ TEST_CASE("a look keeps to what the readings told")
 
 TEST_CASE("there is nothing to look at before the first assessment, after one of the same plan, or in another box")
 {
-    const plan::Plan plan = example("first-setup");
+    const plan::Plan plan = turtle_table();
     assess::Workspace workspace;
     CHECK_FALSE(assess::look(plan, shipped_catalog(), winter_day(plan), workspace));
     REQUIRE(assess::assess(plan, shipped_catalog(), day, workspace));
@@ -96,7 +92,7 @@ TEST_CASE("there is nothing to look at before the first assessment, after one of
 
 TEST_CASE("a look leaves the workspace as good as it was: the next assessment is that of an empty one")
 {
-    const plan::Plan plan = example("first-setup");
+    const plan::Plan plan = turtle_table();
     assess::Workspace workspace;
     REQUIRE(assess::assess(plan, shipped_catalog(), day, workspace));
     for (int step = 1; step <= 5; ++step) {

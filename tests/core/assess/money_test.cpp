@@ -22,7 +22,7 @@ std::int64_t packs_of(const std::vector<assess::ShoppingLine>& lines, std::strin
 
 TEST_CASE("the startup is the sum of the lines as printed and the contingency, rounded once")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.budget.contingency = 0.0;
     const auto assessment = instant(plan);
     Money sum = MoneyRange::zero(assessment.costs.currency).typical;
@@ -36,7 +36,7 @@ TEST_CASE("the startup is the sum of the lines as printed and the contingency, r
 
 TEST_CASE("what is owned is not bought, and what it is of is still told")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     CHECK(packs_of(instant(plan).shopping, "measure.scale") == 1);
     plan.owned.emplace_back().id = "o1";
     plan.owned.back().item = "scale";
@@ -50,7 +50,7 @@ TEST_CASE("what is owned is not bought, and what it is of is still told")
 
 TEST_CASE("a list in another currency prices nothing, and says so")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.currency = "EUR";
     const auto assessment = instant(plan);
     CHECK(has(assessment, "money.currency-mismatch", Verdict::not_known));
@@ -63,7 +63,7 @@ TEST_CASE("a list in another currency prices nothing, and says so")
 
 TEST_CASE("a need without an item in the list is unpriced, never free")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     catalog::Catalog catalog = shipped_catalog();
     auto& items = catalog.prices.items;
     items.erase(std::remove_if(items.begin(), items.end(),
@@ -76,7 +76,7 @@ TEST_CASE("a need without an item in the list is unpriced, never free")
 
 TEST_CASE("electricity costs its kilowatt-hours at the tariff, and nothing is made up without one")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     const auto assessment = whole(plan);
     const double kwh = assessment.enclosures[0].power.daily_kwh.likely * 365.0;
     REQUIRE(assessment.costs.electricity_per_year);
@@ -88,7 +88,7 @@ TEST_CASE("electricity costs its kilowatt-hours at the tariff, and nothing is ma
 
 TEST_CASE("one order for two plans buys whole packs over both, each shelf serving its own keeper")
 {
-    const plan::Plan plan = example("first-setup");
+    const plan::Plan plan = turtle_table();
     const auto single = assess::merged_order({plan}, shipped_catalog(), day);
     const auto both = assess::merged_order({plan, plan}, shipped_catalog(), day);
     CHECK(packs_of(both, "measure.thermometer") == 2 * packs_of(single, "measure.thermometer"));

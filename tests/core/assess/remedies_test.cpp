@@ -24,7 +24,7 @@ double amount(const Remedy& remedy, std::string_view name)
 
 plan::Plan with_lamp(plan::DeviceKind kind, double power_w, plan::ControlKind control)
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan::Device& lamp = plan.enclosures[0].equipment[0];
     lamp.kind = kind;
     lamp.power_w = power_w;
@@ -105,14 +105,10 @@ TEST_CASE("less misting names the most that may be misted, not none")
 
 TEST_CASE("a perch that burns is lowered or its lamp raised by just enough, where that changes less than the power")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan::Enclosure& box = plan.enclosures[0];
     plan::Device& lamp = box.equipment[0];
     lamp.control = {};
-    lamp.height_above_base_m = 0.52;
-    lamp.x_m = 0.34;
-    box.substrate.resize(1);
-    box.substrate[0].depth_m = 0.09;
     const double lamp_m = *lamp.height_above_base_m;
     const auto burning = [&](plan::FittingKind kind, double height_m, double raised_m) {
         lamp.height_above_base_m = lamp_m + raised_m;

@@ -59,14 +59,29 @@ std::string example_text(const std::string& name)
     return text_of(std::filesystem::path(LOAM_SOURCE_DIR) / "examples" / (name + ".loamstead.json"));
 }
 
-plan::Plan example(const std::string& name)
+namespace {
+
+plan::Plan plan_of(const std::string& text, const std::string& name)
 {
-    const auto read = plan::read(example_text(name));
+    const auto read = plan::read(text);
     const auto* loaded = std::get_if<plan::Loaded>(&read);
     if (loaded == nullptr) {
-        throw std::runtime_error("the example has problems: " + name);
+        throw std::runtime_error("the plan has problems: " + name);
     }
     return loaded->plan;
+}
+
+} // namespace
+
+plan::Plan example(const std::string& name)
+{
+    return plan_of(example_text(name), name);
+}
+
+plan::Plan turtle_table()
+{
+    const std::filesystem::path folder = std::filesystem::path(LOAM_SOURCE_DIR) / "tests" / "data" / "plan";
+    return plan_of(text_of(folder / "turtle-table.loamstead.json"), "turtle-table");
 }
 
 plan::Cover cover(std::string id, std::string material, Spot spot)

@@ -24,7 +24,7 @@ const assess::RuleResult& rule(const assess::Assessment& assessment, std::string
 TEST_CASE("8 by 4 shell lengths for a turtle of 0.15 m are 0.72 m2 through the whole path")
 {
     // German minimum requirements for reptiles, 1997, 8 x 4 shell lengths; worked 0.72 m2 for 0.15 m (derived).
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.enclosures[0].animals[0].length_m = 0.15;
     CHECK(*rule(instant(plan), "bmel97-box-turtle-8x4-by-analogy").required_m2 == Approx(0.72));
 }
@@ -71,7 +71,7 @@ TEST_CASE("law of another place does not govern, and unconfirmed law is not call
 
 TEST_CASE("where only the floor left among fittings misses a rule it is tight, and the missing length is named")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan::Enclosure& box = plan.enclosures[0];
     box.shell.length_m = 0.9144;
     box.shell.width_m = 0.6096; // just the 36 x 24 in of one rescue's page (0.557 m2)
@@ -91,7 +91,7 @@ TEST_CASE("where only the floor left among fittings misses a rule it is tight, a
 
 TEST_CASE("one hide fewer than animals and one is missed by count, and both ends want one")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan::Enclosure& box = plan.enclosures[0];
     CHECK(with_code(instant(plan), "space.hides-too-few").empty());
     box.fittings.erase(std::remove_if(box.fittings.begin(), box.fittings.end(),

@@ -23,7 +23,7 @@ enum Stage : std::size_t { judging, courses, remedies, stages };
 // Lamps and mats too weak for the animals, so that remedies are looked for, and readings to calibrate by.
 plan::Plan wanting_plan()
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     for (plan::Device& device : plan.enclosures.front().equipment) {
         if (device.power_w) {
             *device.power_w *= 0.6;

@@ -16,7 +16,7 @@ constexpr std::size_t tube = 1; // of the equipment of "first-setup"
 
 plan::Plan table_plan()
 {
-    return example("first-setup");
+    return turtle_table();
 }
 
 plan::Device& uv_lamp(plan::Plan& plan)

@@ -20,7 +20,7 @@ plan::Fitting& bowl_of(plan::Plan& plan)
 
 plan::Plan with_bowl(double length_m, double width_m, std::optional<double> depth_m)
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.enclosures[0].animals[0].length_m = 0.115;
     plan::Fitting& bowl = bowl_of(plan);
     bowl.length_m = length_m;
@@ -117,7 +117,7 @@ TEST_CASE("a snake's bowl holds its coil, and where its weight is not known its 
 
 TEST_CASE("a turtle without a bowl is told of, a dart frog is not")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     std::erase_if(plan.enclosures[0].fittings,
                   [](const plan::Fitting& one) { return one.kind == plan::FittingKind::water_bowl; });
     CHECK(has(instant(plan), "water.no-bowl", Verdict::falls_short));
@@ -127,7 +127,7 @@ TEST_CASE("a turtle without a bowl is told of, a dart frog is not")
 
 TEST_CASE("what is drawn is what is used from the tap, several times it by reverse osmosis, and not known unsaid")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     const auto unsaid = instant(plan);
     CHECK_FALSE(unsaid.enclosures[0].water.drawn_l_per_day);
     plan.site.water.source = plan::WaterSource::tap;
@@ -149,7 +149,7 @@ TEST_CASE("what is drawn is what is used from the tap, several times it by rever
 
 TEST_CASE("an amphibian's tap water has to be treated")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.site.water.source = plan::WaterSource::tap;
     plan.site.water.conditioned = false;
     CHECK(with_code(instant(plan), "water.not-treated").empty());
@@ -169,7 +169,7 @@ TEST_CASE("water and cartridges cost what their price says, and nothing is price
         }
         return std::optional<Money>();
     };
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.site.water.source = plan::WaterSource::filtered;
     plan.site.water.cartridge_l = 100.0;
     CHECK_FALSE(line(instant(plan), "mains-water"));

@@ -13,7 +13,7 @@ namespace {
 // A box of 1.4 m with its lamp at the left and a pane over its right half.
 const plan::Plan& first_setup()
 {
-    static const plan::Plan plan = example("first-setup");
+    static const plan::Plan plan = turtle_table();
     return plan;
 }
 

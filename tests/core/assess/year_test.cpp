@@ -9,7 +9,7 @@ namespace {
 
 plan::Plan with_the_sky(std::optional<double> latitude_deg)
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.site.latitude_deg = latitude_deg;
     plan.enclosures[0].photoperiod =
         plan::Photoperiod{.on = "07:00", .off = "19:00", .through_year = plan::LightYear::with_the_sky, .extras = {}};
@@ -87,7 +87,7 @@ TEST_CASE("longer summer days cost more in summer, and a lamp's months are watts
 
 TEST_CASE("a month's cost is its kilowatt-hours at the plan's tariff, and not known without one")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.site.electricity_price_per_kwh = Decimal::parse("0.30");
     const auto priced = instant(plan);
     const auto& power = priced.enclosures[0].power;
@@ -102,7 +102,7 @@ TEST_CASE("a month's cost is its kilowatt-hours at the plan's tariff, and not kn
 
 TEST_CASE("months add up to the year, and an unknown hemisphere widens them alone")
 {
-    plan::Plan plan = example("first-setup");
+    plan::Plan plan = turtle_table();
     plan.site.latitude_deg = 47.0;
     const auto known = whole(plan);
     const auto& power = known.enclosures[0].power;
