@@ -20,20 +20,6 @@ double dryness_at(double irradiance_w_m2)
     return t * t * (3.0 - 2.0 * t);
 }
 
-bool cast_lamps(const Box& box, Scene& scene)
-{
-    scene.casts.clear();
-    scene.exponents.clear();
-    for (const Lamp& lamp : box.lamps) {
-        const auto exponent = beam_exponent(lamp.beam_deg.likely);
-        if (!exponent)
-            return false;
-        scene.exponents.push_back(*exponent);
-        scene.casts.push_back(cast_beam(box, scene.geometry, lamp, *exponent));
-    }
-    return true;
-}
-
 void size_layout(Model& model, const Box& box, const Scene& scene)
 {
     const Geometry& g = scene.geometry;
@@ -108,26 +94,32 @@ std::optional<Scene> make_scene(const Box& box, const Cells& cells)
     auto geometry = lay_out(box, cells);
     if (!geometry)
         return std::nullopt;
-    Scene scene{.geometry = *std::move(geometry), .exponents = {}, .casts = {}, .dryness = {}};
-    if (!cast_lamps(box, scene))
-        return std::nullopt;
-    scene.dryness = dryness_of(box, scene);
+    auto scene = cast_where(box, {.geometry = *std::move(geometry), .exponents = {}, .casts = {}, .dryness = {}},
+                            [](std::size_t, double) { return true; });
+    if (scene)
+        scene->dryness = dryness_of(box, *scene);
+    return scene;
+}
+
+std::optional<Scene> cast_where(const Box& box, Scene scene, const IsNew& is_new)
+{
+    scene.exponents.resize(box.lamps.size());
+    scene.casts.resize(box.lamps.size());
+    for (std::size_t l = 0; l < box.lamps.size(); ++l) {
+        const auto exponent = beam_exponent(box.lamps[l].beam_deg.likely);
+        if (!exponent)
+            return std::nullopt;
+        if (!is_new(l, *exponent))
+            continue;
+        scene.exponents[l] = *exponent;
+        scene.casts[l] = cast_beam(box, scene.geometry, box.lamps[l], *exponent);
+    }
     return scene;
 }
 
 std::optional<Scene> recast(const Box& box, const Scene& scene)
 {
-    Scene other = scene;
-    for (std::size_t l = 0; l < box.lamps.size(); ++l) {
-        const auto exponent = beam_exponent(box.lamps[l].beam_deg.likely);
-        if (!exponent)
-            return std::nullopt;
-        if (*exponent == scene.exponents[l])
-            continue; // a beam of its own for each lamp: the others stay
-        other.exponents[l] = *exponent;
-        other.casts[l] = cast_beam(box, scene.geometry, box.lamps[l], *exponent);
-    }
-    return other;
+    return cast_where(box, scene, [&](std::size_t l, double exponent) { return exponent != scene.exponents[l]; });
 }
 
 std::optional<Model> make_model(const Box& box, const Case& now, const Scene& scene)

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <functional>
 #include <optional>
 #include <string>
 #include <utility>
@@ -152,6 +153,10 @@ struct Parts {
 };
 
 std::optional<Scene> make_scene(const Box& box, const Cells& cells);
+// The scene with those lamps cast anew that are told to be new, by their place and the exponent of their beam; `box`
+// may differ from the scene's in its lamps alone. Its dryness stays as it was.
+using IsNew = std::function<bool(std::size_t lamp, double exponent)>;
+std::optional<Scene> cast_where(const Box& box, Scene scene, const IsNew& is_new);
 // Per column, 0 where the bed stays damp to 1 where the lamps keep it dry.
 std::vector<double> dryness_of(const Box& box, const Scene& scene);
 // The same with the lamps' beams as wide as `box` now has them, the lamps where they were.

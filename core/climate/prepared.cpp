@@ -42,20 +42,35 @@ Box shape_of(Box box)
     return box;
 }
 
+bool differ_in_lamps_alone(Box one, const Box& other)
+{
+    one.lamps = other.lamps;
+    return one == other;
+}
+
+// As make_scene() would have it: a cast hangs on the box and its own lamp.
+std::optional<Scene> scene_from(const Prepared& kept, const Box& box, const Box& shape)
+{
+    const std::vector<Lamp>& before = kept.shape.lamps;
+    auto scene = cast_where(
+        box, kept.scene, [&](std::size_t l, double) { return l >= before.size() || !(before[l] == shape.lamps[l]); });
+    if (scene)
+        scene->dryness = dryness_of(box, *scene);
+    return scene;
+}
+
 } // namespace
 
 std::optional<Scene> scene_for(const Box& box, const Cells& cells, Workspace::Level& level)
 {
     Box shape = shape_of(box);
     const Prepared* kept = level.prepared.get();
-    if (kept != nullptr && kept->shape == shape && kept->cells == cells) {
-        Scene scene = kept->scene;
-        scene.dryness = dryness_of(box, scene);
-        return scene;
+    const bool lamps_alone = kept != nullptr && kept->cells == cells && differ_in_lamps_alone(kept->shape, shape);
+    auto scene = lamps_alone ? scene_from(*kept, box, shape) : make_scene(box, cells);
+    if (scene && !(lamps_alone && kept->shape == shape)) {
+        auto order = lamps_alone ? kept->order : std::vector<std::size_t>{}; // which bricks touch hangs on no lamp
+        level.prepared = std::make_shared<const Prepared>(Prepared{std::move(shape), cells, *scene, std::move(order)});
     }
-    auto scene = make_scene(box, cells);
-    if (scene)
-        level.prepared = std::make_shared<const Prepared>(Prepared{std::move(shape), cells, *scene, /*order=*/{}});
     return scene;
 }
 

@@ -18,8 +18,8 @@ struct Prepared {
     std::vector<std::size_t> order; // of elimination; empty: not yet known
 };
 
-// The scene of `box`: the kept one where the shape is the same, bit for bit as if made anew. nullopt where the box is
-// not physical.
+// The scene of `box`, bit for bit as if made anew: the kept one where the shape is the same, with only those lamps cast
+// that are new where just lamps differ. nullopt where the box is not physical.
 std::optional<Scene> scene_for(const Box& box, const Cells& cells, Workspace::Level& level);
 
 // The order of elimination for the model of that scene.

@@ -61,6 +61,21 @@ TEST_CASE("a box laid out before gives the same result as one laid out anew, to 
         Workspace empty;
         CHECK(solve_steady(moved, test::home_day(), kept) == solve_steady(moved, test::home_day(), empty));
     }
+    SECTION("with one of two lamps moved, so that only that one is cast anew, and with a third")
+    {
+        Box lamps = box;
+        lamps.lamps.push_back(test::flood(40.0));
+        lamps.lamps.back().at = {0.6, 0.2, 0.5};
+        Box moved = lamps;
+        moved.lamps[1].at.x_m += 0.05;
+        Workspace kept = shape_only(lamps);
+        Workspace empty;
+        CHECK(solve_steady(moved, test::home_day(), kept) == solve_steady(moved, test::home_day(), empty));
+        moved.lamps.push_back(lamps.lamps[1]);
+        Workspace fewer = shape_only(lamps);
+        Workspace none;
+        CHECK(solve_steady(moved, test::home_day(), fewer) == solve_steady(moved, test::home_day(), none));
+    }
     SECTION("with more water in its bed")
     {
         Box wetter = box;
