@@ -69,6 +69,11 @@ Range scaled(const Range& range, double factor)
     return result;
 }
 
+Range moved_to(const Range& range, double likely)
+{
+    return {likely + (range.low - range.likely), likely, likely + (range.high - range.likely)};
+}
+
 Range remainder_of_one(const Range& share)
 {
     return {1.0 - share.high, 1.0 - share.likely, 1.0 - share.low};

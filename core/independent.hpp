@@ -42,6 +42,9 @@ Range product_of_independent(const std::vector<Range>& factors);
 // All three figures times a number that is known exactly; a negative number swaps the ends.
 Range scaled(const Range& range, double factor);
 
+// The same distances to both ends, about another likely value.
+Range moved_to(const Range& range, double likely);
+
 // The share 1 - x of a range of shares x, with its ends in order.
 Range remainder_of_one(const Range& share);
 

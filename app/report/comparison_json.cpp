@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include "app/report/json_parts.hpp"
 #include "app/report/json_values.hpp"
 
 namespace loam::report {
@@ -25,18 +26,6 @@ std::string figure_id(assess::Compared what)
     static constexpr std::array ids{"floor_m2",       "usable_floor_m2", "required_floor_m2", "connected_w", "year_kwh",
                                     "winter_day_kwh", "summer_day_kwh",  "water_l_per_day",   "mass_kg"};
     return ids[static_cast<std::size_t>(what)];
-}
-
-std::string zone_id(assess::Zone zone)
-{
-    static constexpr std::array ids{"basking", "warm", "cool"};
-    return ids[static_cast<std::size_t>(zone)];
-}
-
-std::string measure_id(climate::Measure measure)
-{
-    static constexpr std::array ids{"surface", "ground", "operative"};
-    return ids[static_cast<std::size_t>(measure)];
 }
 
 std::string payback_id(assess::Payback kind)

@@ -6,14 +6,6 @@
 
 namespace loam::report {
 
-namespace {
-
-std::string rule_kind_id(catalog::RuleKind kind)
-{
-    static constexpr std::array ids{"statutory", "welfare", "veterinary", "laboratory"};
-    return ids[static_cast<std::size_t>(kind)];
-}
-
 std::string zone_id(assess::Zone zone)
 {
     static constexpr std::array ids{"basking", "warm", "cool"};
@@ -24,6 +16,14 @@ std::string measure_id(climate::Measure measure)
 {
     static constexpr std::array ids{"surface", "ground", "operative"};
     return ids[static_cast<std::size_t>(measure)];
+}
+
+namespace {
+
+std::string rule_kind_id(catalog::RuleKind kind)
+{
+    static constexpr std::array ids{"statutory", "welfare", "veterinary", "laboratory"};
+    return ids[static_cast<std::size_t>(kind)];
 }
 
 json::Node rule_node(const assess::RuleResult& rule)

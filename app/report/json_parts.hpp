@@ -6,6 +6,8 @@
 
 namespace loam::report {
 
+std::string zone_id(assess::Zone zone);
+std::string measure_id(climate::Measure measure);
 json::Node enclosure_node(const assess::EnclosureResult& enclosure);
 // By case, with the map of each over the floor of `enclosure`.
 json::Node humidity_node(const assess::EnclosureResult& enclosure);

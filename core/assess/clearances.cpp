@@ -20,23 +20,6 @@ double distance_m(const KnownDevice& known, const light::Patch& patch, double he
     return std::hypot(gap_x, gap_y, known.z_m - height_m);
 }
 
-struct Clearance {
-    double needed_m = 0.0;
-    Source source;
-};
-
-std::optional<Clearance> clearance_of(const KnownDevice& known)
-{
-    if (known.device.clearance_m) {
-        return Clearance{*known.device.clearance_m,
-                         {"The maker's figure, as stated in the plan", Confidence::confirmed}};
-    }
-    if (known.traits == nullptr) {
-        return std::nullopt;
-    }
-    return Clearance{known.traits->clearance_m.high, known.traits->clearance_m.source};
-}
-
 void judge_cover(const Context& context, const Housed& housed, Notes& notes, const KnownDevice& known,
                  const Clearance& clearance, const plan::Cover& cover)
 {
@@ -48,8 +31,8 @@ void judge_cover(const Context& context, const Housed& housed, Notes& notes, con
     const catalog::Material* material = context.catalog.find_material(cover.material);
     // What a material unknown to us does near a lamp is taken as the worse.
     const bool combustible = material == nullptr || material->combustible;
-    if (!combustible && !is_overhead_heat(known.device.kind)) {
-        return; // a pane beside a tube of a few watts
+    if (!cover_keeps_clear(known, combustible)) {
+        return;
     }
     const Verdict verdict = combustible ? Verdict::danger : Verdict::falls_short;
     report(notes, "danger.cover-near-lamp", {verdict, Direction::below}, housed.at(cover.id),
@@ -125,6 +108,23 @@ void judge_shell(const Context& context, const Housed& housed, Notes& notes, con
 }
 
 } // namespace
+
+std::optional<Clearance> clearance_of(const KnownDevice& known)
+{
+    if (known.device.clearance_m) {
+        return Clearance{*known.device.clearance_m,
+                         {"The maker's figure, as stated in the plan", Confidence::confirmed}};
+    }
+    if (known.traits == nullptr) {
+        return std::nullopt;
+    }
+    return Clearance{known.traits->clearance_m.high, known.traits->clearance_m.source};
+}
+
+bool cover_keeps_clear(const KnownDevice& known, bool combustible)
+{
+    return combustible || is_overhead_heat(known.device.kind);
+}
 
 Notes judge_clearances(const Context& context, const Housed& housed)
 {

@@ -2,7 +2,7 @@
 #include <cmath>
 
 #include "core/assess/climate_parts.hpp"
-#include "core/assess/equipment.hpp"
+#include "core/assess/reach.hpp"
 #include "core/plan/names.hpp"
 
 namespace loam::assess {
@@ -173,8 +173,7 @@ std::optional<NotComputable> fill_equipment(const Context& context, const Housed
                                       .takes_thermostat = takes(power::Means::thermostat_of_unknown_kind),
                                       .shines = load.emits_light});
         }
-        const double usual_m = known.traits != nullptr ? known.traits->clearance_m.high : 0.0;
-        result.clearance_m = std::max(result.clearance_m, known.device.clearance_m.value_or(usual_m));
+        result.clearance_m = std::max(result.clearance_m, clearance_of(known).value_or(Clearance{}).needed_m);
     }
     return std::nullopt;
 }

@@ -3,6 +3,7 @@
 
 #include "core/assess/burn_limits.hpp"
 #include "core/assess/courses.hpp"
+#include "core/independent.hpp"
 
 namespace loam::assess {
 
@@ -16,8 +17,7 @@ void report_day_peak(Notes& notes, const Housed& housed, const CourseResult& day
         return left.hottest_c < right.hottest_c;
     });
     const Range& steady = plan.from->result.hottest_surface_c;
-    const Range peak{hottest->hottest_c + steady.low - steady.likely, hottest->hottest_c,
-                     hottest->hottest_c + steady.high - steady.likely};
+    const Range peak = moved_to(steady, hottest->hottest_c);
     // What the steady case crosses as well is told there.
     for (const double limit_c : {ten_minutes_c, long_contact_c}) {
         if (peak.high > limit_c && steady.high <= limit_c) {

@@ -1,8 +1,8 @@
 #include <algorithm>
 
 #include "core/assess/climate_stage.hpp"
+#include "core/climate/condensation.hpp"
 #include "core/climate/damp_hide.hpp"
-#include "core/climate/psychrometrics.hpp"
 
 namespace loam::assess {
 
@@ -68,7 +68,7 @@ std::vector<DampHideResult> damp_hides(const catalog::Catalog& catalog, const Ho
 {
     const auto entrance = spread_of(catalog, "hide.entrance_m2");
     const auto film = spread_of(catalog, "hide.film_w_m2k");
-    const auto ratio = climate::humidity_ratio_at(result.lower_air_c.likely, result.air_humidity.likely);
+    const auto ratio = climate::lower_humidity_ratio(result);
     std::vector<DampHideResult> hides;
     for (const plan::Fitting& fitting : housed.enclosure.fittings) {
         if (fitting.kind != plan::FittingKind::humid_hide || !entrance || !film || !ratio) {

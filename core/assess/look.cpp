@@ -5,27 +5,11 @@
 
 #include "core/assess/stages.hpp"
 #include "core/climate/calibration.hpp"
+#include "core/independent.hpp"
 
 namespace loam::assess {
 
 namespace {
-
-std::optional<std::size_t> place_of(const plan::Plan& plan, const std::string& enclosure)
-{
-    for (std::size_t i = 0; i < plan.enclosures.size(); ++i) {
-        if (plan.enclosures[i].id == enclosure) {
-            return i;
-        }
-    }
-    return std::nullopt;
-}
-
-const SolvedCase* solved_before(const ClimateStage& stage, const std::string& case_id)
-{
-    const auto found = std::find_if(stage.solved.begin(), stage.solved.end(),
-                                    [&](const SolvedCase& one) { return one.room.id == case_id; });
-    return found != stage.solved.end() && found->result.converged ? &*found : nullptr;
-}
 
 // Devices of one kind whose dimmer the plan leaves open, turned as the same ones were before.
 template <class Device> void turn_as_before(std::vector<Device>& devices, const std::vector<Device>& before,
@@ -43,7 +27,7 @@ template <class Device> void turn_as_before(std::vector<Device>& devices, const 
 
 void widen_as_before(Range& range, const Range& before)
 {
-    range = {range.likely + (before.low - before.likely), range.likely, range.likely + (before.high - before.likely)};
+    range = moved_to(before, range.likely);
 }
 
 void widen_as_before(climate::ZoneReading& zone, const climate::ZoneReading& before)
@@ -71,7 +55,7 @@ std::optional<HeatCase> look(const plan::Plan& plan, const catalog::Catalog& cat
     const Housed housed{plan.enclosures[*place], *place};
     workspace.store().use(catalog);
     Workspace::Store::Kept& kept = workspace.store().of(at.enclosure);
-    const SolvedCase* before = solved_before(kept.climate, at.case_id);
+    const SolvedCase* before = solved_as(kept.climate.solved, at.case_id);
     if (before == nullptr || kept.climate_key == climate_key(context, housed)) {
         return std::nullopt;
     }

@@ -21,4 +21,13 @@ light::Top as_top(const Context& context, const Housed& housed, Notes& notes);
 Notes judge_reach(const Context& context, const Housed& housed);
 Notes judge_clearances(const Context& context, const Housed& housed);
 
+// How far what can burn keeps from a device: as stated, else what is usual for its kind. nullopt: neither is known.
+struct Clearance {
+    double needed_m = 0.0;
+    Source source;
+};
+std::optional<Clearance> clearance_of(const KnownDevice& known);
+// Whether a cover has to keep it: a pane may lie beside a tube of a few watts.
+bool cover_keeps_clear(const KnownDevice& known, bool combustible);
+
 } // namespace loam::assess

@@ -81,6 +81,9 @@ struct Workspace::Store {
     void forget_others(const plan::Plan& plan);
 };
 
+// Where the enclosure stands in the plan. nullopt: not there.
+std::optional<std::size_t> place_of(const plan::Plan& plan, const std::string& enclosure);
+
 // The climate of one enclosure anew, where anything that it depends on has changed. False only where `stop` was
 // requested.
 bool keep_climate(const Context& context, const Housed& housed, Workspace::Store::Kept& kept, std::stop_token stop);

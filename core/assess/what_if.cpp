@@ -5,23 +5,14 @@
 #include <variant>
 
 #include "core/assess/cover_places.hpp"
-#include "core/assess/equipment.hpp"
+#include "core/assess/reach.hpp"
 #include "core/assess/stages.hpp"
+#include "core/independent.hpp"
 #include "core/plan/file.hpp"
 
 namespace loam::assess {
 
 namespace {
-
-std::optional<std::size_t> place_of(const plan::Plan& plan, const std::string& enclosure)
-{
-    for (std::size_t i = 0; i < plan.enclosures.size(); ++i) {
-        if (plan.enclosures[i].id == enclosure) {
-            return i;
-        }
-    }
-    return std::nullopt;
-}
 
 std::optional<ClimateBox> box_of(const plan::Plan& plan, const catalog::Catalog& catalog, std::size_t place)
 {
@@ -41,17 +32,6 @@ const std::string& cover_material(const plan::Enclosure& enclosure)
     return covers.empty() ? pane : covers.front().material;
 }
 
-// How far a cover of this material keeps from a device, as `judge_clearances` has it: a pane may lie beside a tube of a
-// few watts. nullopt: as near as it likes.
-std::optional<double> distance_m(const KnownDevice& known, bool combustible)
-{
-    if (!combustible && !is_overhead_heat(known.device.kind)) {
-        return std::nullopt;
-    }
-    const double usual_m = known.traits != nullptr ? known.traits->clearance_m.high : 0.0;
-    return known.device.clearance_m.value_or(usual_m);
-}
-
 // The box with each lamp as long as what a cover must leave free about it, and without those that it need not heed.
 climate::Box with_room_for_lamps(const Context& context, const Housed& housed, climate::Box box)
 {
@@ -63,9 +43,8 @@ climate::Box with_room_for_lamps(const Context& context, const Housed& housed, c
     for (climate::Lamp& lamp : box.lamps) {
         const auto known = std::find_if(devices.begin(), devices.end(),
                                         [&](const KnownDevice& each) { return each.device.id == lamp.id; });
-        const auto keeps_m = known != devices.end() ? distance_m(*known, combustible) : std::nullopt;
-        if (keeps_m) {
-            lamp.length_m += 2.0 * *keeps_m;
+        if (known != devices.end() && cover_keeps_clear(*known, combustible)) {
+            lamp.length_m += 2.0 * clearance_of(*known).value_or(Clearance{}).needed_m;
             heeded.push_back(lamp);
         }
     }
@@ -101,14 +80,9 @@ TriedCase told(const std::string& id, const climate::CaseResult& result)
             .condensation = result.condensation};
 }
 
-Range moved(const Range& before, double likely)
-{
-    return {likely + (before.low - before.likely), likely, likely + (before.high - before.likely)};
-}
-
 Range humidity_moved(const Range& before, double likely)
 {
-    const Range range = moved(before, likely);
+    const Range range = moved_to(before, likely);
     return {std::max(0.0, range.low), range.likely, std::min(1.0, range.high)};
 }
 
@@ -125,8 +99,8 @@ std::optional<TriedCase> solve_anew(const SolvedCase& before, const climate::Box
     }
     TriedCase then = told(before.room.id, *result);
     then.relative_humidity = humidity_moved(before.result.ground_humidity, result->ground_humidity.likely);
-    then.warm_c = moved(before.result.warm.ground_c, result->warm.ground_c.likely);
-    then.cool_c = moved(before.result.cool.ground_c, result->cool.ground_c.likely);
+    then.warm_c = moved_to(before.result.warm.ground_c, result->warm.ground_c.likely);
+    then.cool_c = moved_to(before.result.cool.ground_c, result->cool.ground_c.likely);
     return then;
 }
 

@@ -4,10 +4,14 @@
 
 namespace loam::climate {
 
+std::optional<double> lower_humidity_ratio(const CaseResult& result)
+{
+    return result.converged ? humidity_ratio_at(result.lower_air_c.likely, result.air_humidity.likely) : std::nullopt;
+}
+
 std::optional<double> lower_dew_point_c(const CaseResult& result)
 {
-    const auto ratio =
-        result.converged ? humidity_ratio_at(result.lower_air_c.likely, result.air_humidity.likely) : std::nullopt;
+    const auto ratio = lower_humidity_ratio(result);
     return ratio ? dew_point_c(*ratio) : std::nullopt;
 }
 

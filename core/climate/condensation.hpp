@@ -7,6 +7,9 @@
 
 namespace loam::climate {
 
+// Humidity ratio of the lower air, likely, kg/kg. nullopt where the case did not converge.
+std::optional<double> lower_humidity_ratio(const CaseResult& result);
+
 // Likely dew point of the lower air, degC. nullopt: the case has no solution.
 std::optional<double> lower_dew_point_c(const CaseResult& result);
 

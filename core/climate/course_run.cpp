@@ -140,8 +140,7 @@ CoursePoint CourseRun::read(double hour) const
     }
     if (places_.on_perch)
         point.hottest_c = std::max(point.hottest_c, on_perch(places_.hottest_perch));
-    const double humidity = relative_humidity(point.cool_c, now[model().layout.lower_vapour()]).value_or(0.0);
-    point.humidity = std::clamp(humidity, 0.0, 1.0);
+    point.humidity = hygrometer_reading(point.cool_c, now[model().layout.lower_vapour()]);
     return point;
 }
 

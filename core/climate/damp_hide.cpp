@@ -45,7 +45,7 @@ std::optional<Range> damp_hide_humidity(const DampHide& hide)
     const auto humidity = [&](double entrance_m2, double film_w_m2k) {
         const double ratio = settled_ratio(hide.floor_m2 * lewis_kg_s_m2(film_w_m2k), doorway_coefficient(entrance_m2),
                                            density_kg_m3, full->humidity_ratio, hide.humidity_ratio);
-        return std::clamp(relative_humidity(hide.inside_c, ratio).value_or(0.0), 0.0, 1.0);
+        return hygrometer_reading(hide.inside_c, ratio);
     };
     const double likely = humidity(hide.entrance_m2.likely, hide.film_w_m2k.likely);
     const auto away = [&](double entrance_m2, double film_w_m2k) {

@@ -72,7 +72,7 @@ public:
     {
         const Zones zones = find_zones(model, box, scene, values);
         const double here_c = value_of(ground_of(model, zones.cool), values);
-        return std::clamp(relative_humidity(here_c, values[model.layout.lower_vapour()]).value_or(0.0), 0.0, 1.0);
+        return hygrometer_reading(here_c, values[model.layout.lower_vapour()]);
     }
 
     // What a column loses, mm a day; below 0 where it takes in more than dries off.

@@ -27,8 +27,7 @@ FloorField floor_field(const Box& box, const Scene& scene, const Model& model, c
         field.surface_c.push_back(solution[model.surface(c)]);
         const double ground_c = value_of(ground_reading(model, c), solution);
         field.ground_c.push_back(ground_c);
-        field.humidity.push_back(
-            std::clamp(relative_humidity(ground_c, solution[model.layout.lower_vapour()]).value_or(0.0), 0.0, 1.0));
+        field.humidity.push_back(hygrometer_reading(ground_c, solution[model.layout.lower_vapour()]));
         const Body body{.at = {g.x_m(c), g.y_m(c), g.depth_m[c] + box.animal_back_m}, .length_m = box.animal_length_m};
         field.operative_c.push_back(value_of(body_reading(model, box, scene, body, solution), solution));
     }

@@ -1,5 +1,6 @@
 #include "core/climate/psychrometrics.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace loam::climate {
@@ -74,6 +75,11 @@ std::optional<double> relative_humidity(double celsius, double humidity_ratio)
 {
     const auto full_pa = saturation_pressure_pa(celsius);
     return full_pa ? std::optional(vapour_pressure_pa(humidity_ratio) / *full_pa) : std::nullopt;
+}
+
+double hygrometer_reading(double celsius, double humidity_ratio)
+{
+    return std::clamp(relative_humidity(celsius, humidity_ratio).value_or(0.0), 0.0, 1.0);
 }
 
 std::optional<double> humidity_ratio_at(double celsius, double relative_humidity)

@@ -33,6 +33,8 @@ double vapour_pressure_pa(double humidity_ratio, double pressure_pa = units::sta
 
 // Relative humidity 0..1 may exceed 1 in supersaturated (foggy) air.
 std::optional<double> relative_humidity(double celsius, double humidity_ratio);
+// What a hygrometer shows, 0..1: the surplus of supersaturated air has dropped; 0 outside the range of the equation.
+double hygrometer_reading(double celsius, double humidity_ratio);
 std::optional<double> humidity_ratio_at(double celsius, double relative_humidity);
 
 // Temperature at which air of this humidity ratio is saturated, degC.

@@ -8,6 +8,7 @@
 #include "core/climate/panel_report.hpp"
 #include "core/climate/quantities.hpp"
 #include "core/climate/report.hpp"
+#include "core/independent.hpp"
 
 namespace loam::climate {
 
@@ -35,10 +36,9 @@ void widen(std::vector<QuantityRange>& likely, const std::vector<QuantityRange>&
 {
     assert(likely.size() == ranges.size());
     for (std::size_t q = 0; q < likely.size(); ++q) {
-        const Range& by = ranges[q].range;
         const double here = likely[q].range.likely;
         likely[q] = ranges[q];
-        likely[q].range = {here + (by.low - by.likely), here, here + (by.high - by.likely)};
+        likely[q].range = moved_to(ranges[q].range, here);
     }
 }
 
