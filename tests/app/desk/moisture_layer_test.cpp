@@ -1,10 +1,10 @@
 // Humidity over the floor on the sheet, and under the pointer.
-#include <QComboBox>
 #include <QtTest>
 
-#include "app/desk/views/drawing_view.hpp"
 #include "app/drawing/probe.hpp"
 #include "app/drawing/shapes.hpp"
+#include "tests/app/desk/shown_drawing.hpp"
+#include "tests/app/drawn_box.hpp"
 
 using namespace loam;
 
@@ -12,28 +12,17 @@ namespace {
 
 plan::Enclosure box()
 {
-    plan::Enclosure enclosure;
-    enclosure.id = "e1";
-    enclosure.shell.length_m = 1.0;
-    enclosure.shell.width_m = 0.5;
-    enclosure.shell.height_m = 0.5;
-    enclosure.substrate.emplace_back().depth_m = 0.1;
-    return enclosure;
+    return test::bedded_box();
 }
 
 // The lower air at 24 degC, over a floor of 20 degC at the left to 30 at the right, where it is drier by a tenth.
 assess::HeatCase heat_case(const std::string& id, double humidity)
 {
-    assess::HeatCase heat;
-    heat.id = id;
-    heat.known = true;
+    assess::HeatCase heat = test::on_drawn_floor(id);
     heat.detail.converged = true;
     heat.detail.lower_air_c = exactly(24.0);
     heat.detail.air_humidity = exactly(humidity);
     climate::FloorField& floor = heat.detail.floor;
-    floor.nx = 10;
-    floor.ny = 5;
-    floor.dx_m = floor.dy_m = 0.1;
     for (std::size_t cell = 0; cell < 50; ++cell) {
         const double here_c = 20.5 + static_cast<double>(cell % 10);
         floor.surface_c.push_back(here_c + 1.0);
@@ -55,20 +44,7 @@ assess::EnclosureResult result()
 
 drawing::Picture picture_of(const assess::EnclosureResult& enclosure)
 {
-    drawing::Picture made;
-    made.enclosure = box();
-    made.result = &enclosure;
-    made.layer = drawing::Layer::moisture;
-    made.formatter = words::Formatter(words::UnitSystem::metric, QLocale::c());
-    return made;
-}
-
-QImage painted(const drawing::Picture& picture)
-{
-    QImage image(900, 400, QImage::Format_ARGB32);
-    QPainter painter(&image);
-    drawing::paint(painter, QRectF(image.rect()), picture);
-    return image;
+    return test::picture_of(box(), enclosure, drawing::Layer::moisture);
 }
 
 int differing(const QImage& one, const QImage& other, const QRectF& within)
@@ -119,9 +95,9 @@ private slots:
                           .inside_c = {13.0},
                           .outside_c = {12.0},
                           .closed = {1}}};
-        const QImage dry = painted(picture_of(enclosure));
+        const QImage dry = test::painted(picture_of(enclosure));
         detail.condensation = true;
-        const QImage wet = painted(picture_of(enclosure));
+        const QImage wet = test::painted(picture_of(enclosure));
         const drawing::Frame frame = drawing::lay_out(box(), QRectF(dry.rect()), QFont());
         const QRectF wall(frame.plan.left(), frame.plan.top(), 14.0, frame.plan.height());
         QVERIFY(differing(dry, wet, wall) > 100);
@@ -131,26 +107,17 @@ private slots:
 
     void the_keyboard_chooses_it_and_it_follows_the_case()
     {
-        auto assessment = std::make_shared<assess::Assessment>();
-        assessment->enclosures.push_back(result());
-        desk::DrawingView view(words::UnitSystem::metric);
-        view.resize(900, 460);
-        plan::Plan plan;
-        plan.enclosures.push_back(box());
-        view.show_plan(plan, QStringLiteral("e1"));
-        view.show_assessment(assessment, false);
-        view.show();
-        auto* layers = view.findChild<QComboBox*>(QStringLiteral("layerChooser"));
-        auto* cases = view.findChild<QComboBox*>(QStringLiteral("caseChooser"));
-        auto* sheet = view.findChild<QWidget*>(QStringLiteral("sheet"));
+        test::ShownDrawing shown(box(), result());
+        QComboBox* layers = shown.layers;
+        QComboBox* cases = shown.cases;
         layers->setFocus();
         QTest::keyClick(layers, Qt::Key_End);
         QCOMPARE(layers->currentText(), QStringLiteral("humidity"));
         QVERIFY(cases->isEnabled());
-        const QImage winter = sheet->grab().toImage();
+        const QImage winter = shown.image();
         cases->setFocus();
         QTest::keyClick(cases, Qt::Key_Down);
-        QVERIFY(sheet->grab().toImage() != winter);
+        QVERIFY(shown.image() != winter);
     }
 };
 

@@ -1,8 +1,9 @@
 // The probe that follows the mouse over the drawing.
 #include <QtTest>
 
-#include "app/desk/views/drawing_view.hpp"
 #include "app/drawing/probe.hpp"
+#include "tests/app/desk/shown_drawing.hpp"
+#include "tests/app/drawn_box.hpp"
 
 using namespace loam;
 
@@ -10,13 +11,7 @@ namespace {
 
 plan::Enclosure box()
 {
-    plan::Enclosure enclosure;
-    enclosure.id = "e1";
-    enclosure.shell.length_m = 1.0;
-    enclosure.shell.width_m = 0.5;
-    enclosure.shell.height_m = 0.5;
-    enclosure.substrate.emplace_back().depth_m = 0.1;
-    return enclosure;
+    return test::bedded_box();
 }
 
 // Warmer to the right, 25 degC at ground level in the middle.
@@ -24,13 +19,8 @@ assess::EnclosureResult result()
 {
     assess::EnclosureResult enclosure;
     enclosure.id = "e1";
-    assess::HeatCase& heat = enclosure.heat.emplace_back();
-    heat.id = "winter-day";
-    heat.known = true;
+    assess::HeatCase& heat = enclosure.heat.emplace_back(test::on_drawn_floor("winter-day"));
     climate::FloorField& floor = heat.detail.floor;
-    floor.nx = 10;
-    floor.ny = 5;
-    floor.dx_m = floor.dy_m = 0.1;
     for (std::size_t i = 0; i < 50; ++i) {
         const double x_m = (static_cast<double>(i % 10) + 0.5) * 0.1;
         floor.ground_c.push_back(20.0 + 10.0 * x_m);
@@ -59,9 +49,7 @@ class ProbeTest : public QObject {
 
     drawing::Picture picture(words::UnitSystem units = words::UnitSystem::metric) const
     {
-        drawing::Picture made;
-        made.enclosure = box();
-        made.result = &result_;
+        drawing::Picture made = test::picture_of(box(), result_);
         made.formatter = words::Formatter(units, QLocale::c());
         return made;
     }
@@ -105,24 +93,16 @@ private slots:
 
     void the_readout_follows_the_mouse_and_goes_with_it()
     {
-        desk::DrawingView view(words::UnitSystem::metric);
-        view.resize(900, 460);
-        plan::Plan plan;
-        plan.enclosures.push_back(box());
-        auto assessment = std::make_shared<assess::Assessment>();
-        assessment->enclosures.push_back(result_);
-        view.show_plan(plan, QStringLiteral("e1"));
-        view.show_assessment(assessment, false);
-        view.show();
-        auto* sheet = view.findChild<QWidget*>(QStringLiteral("sheet"));
-        const QImage before = sheet->grab().toImage();
+        test::ShownDrawing shown(box(), result_);
+        QWidget* sheet = shown.sheet;
+        const QImage before = shown.image();
         const QRectF area = sheet->rect();
         const QPoint point = drawing::lay_out(box(), area, sheet->font()).plan.center().toPoint();
         QTest::mouseMove(sheet, point);
-        QTRY_VERIFY(sheet->grab().toImage() != before);
+        QTRY_VERIFY(shown.image() != before);
         QEvent leave(QEvent::Leave);
         QCoreApplication::sendEvent(sheet, &leave);
-        QCOMPARE(sheet->grab().toImage(), before);
+        QCOMPARE(shown.image(), before);
     }
 };
 

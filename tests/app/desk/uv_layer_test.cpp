@@ -1,10 +1,10 @@
 // The UV map on the sheet, and under the pointer.
-#include <QComboBox>
 #include <QtTest>
 
-#include "app/desk/views/drawing_view.hpp"
 #include "app/drawing/probe.hpp"
 #include "app/drawing/shapes.hpp"
+#include "tests/app/desk/shown_drawing.hpp"
+#include "tests/app/drawn_box.hpp"
 
 using namespace loam;
 
@@ -12,11 +12,7 @@ namespace {
 
 plan::Enclosure box()
 {
-    plan::Enclosure enclosure;
-    enclosure.id = "e1";
-    enclosure.shell.length_m = 1.0;
-    enclosure.shell.width_m = 0.5;
-    enclosure.shell.height_m = 0.5;
+    plan::Enclosure enclosure = test::drawn_box();
     plan::Fitting hide;
     hide.id = "f1";
     hide.kind = plan::FittingKind::hide;
@@ -47,20 +43,7 @@ assess::EnclosureResult result()
 
 drawing::Picture picture_of(const assess::EnclosureResult& enclosure)
 {
-    drawing::Picture made;
-    made.enclosure = box();
-    made.result = &enclosure;
-    made.layer = drawing::Layer::uv;
-    made.formatter = words::Formatter(words::UnitSystem::metric, QLocale::c());
-    return made;
-}
-
-QImage painted(const drawing::Picture& picture)
-{
-    QImage image(900, 400, QImage::Format_ARGB32);
-    QPainter painter(&image);
-    drawing::paint(painter, QRectF(image.rect()), picture);
-    return image;
+    return test::picture_of(box(), enclosure, drawing::Layer::uv);
 }
 
 } // namespace
@@ -89,11 +72,11 @@ private slots:
     {
         assess::EnclosureResult enclosure = result();
         const drawing::Picture uv = picture_of(enclosure);
-        const QImage before = painted(uv);
+        const QImage before = test::painted(uv);
         for (std::size_t cell = 9; cell < 50; cell += 10) {
             enclosure.uv.map.uvi[cell] = exactly(0.0);
         }
-        const QImage after = painted(uv);
+        const QImage after = test::painted(uv);
         const drawing::Frame frame = drawing::lay_out(uv.enclosure, QRectF(before.rect()), uv.font);
         const int y = static_cast<int>(drawing::on_plan(frame, 0.0, 0.45).y());
         int changed = 0;
@@ -108,28 +91,19 @@ private slots:
 
     void the_keyboard_chooses_what_is_laid_over_the_floor()
     {
-        auto assessment = std::make_shared<assess::Assessment>();
-        assessment->enclosures.push_back(result());
-        desk::DrawingView view(words::UnitSystem::metric);
-        view.resize(900, 460);
-        plan::Plan plan;
-        plan.enclosures.push_back(box());
-        view.show_plan(plan, QStringLiteral("e1"));
-        view.show_assessment(assessment, false);
-        view.show();
-        auto* layers = view.findChild<QComboBox*>(QStringLiteral("layerChooser"));
-        auto* cases = view.findChild<QComboBox*>(QStringLiteral("caseChooser"));
-        auto* sheet = view.findChild<QWidget*>(QStringLiteral("sheet"));
+        test::ShownDrawing shown(box(), result());
+        QComboBox* layers = shown.layers;
+        QComboBox* cases = shown.cases;
         QVERIFY(layers->focusPolicy() & Qt::TabFocus);
         QVERIFY(cases->isEnabled());
-        const QImage heat = sheet->grab().toImage();
+        const QImage heat = shown.image();
         layers->setFocus();
         QTest::keyClick(layers, Qt::Key_Down);
         QCOMPARE(layers->currentText(), QStringLiteral("UV index"));
-        QVERIFY(sheet->grab().toImage() != heat);
+        QVERIFY(shown.image() != heat);
         QVERIFY(!cases->isEnabled()); // UV is alike in every season
         QTest::keyClick(layers, Qt::Key_Up);
-        QCOMPARE(sheet->grab().toImage(), heat);
+        QCOMPARE(shown.image(), heat);
     }
 };
 

@@ -1,12 +1,12 @@
 // Walls and top in the drawing: chosen by key, painted, and read under the pointer.
 #include <QCheckBox>
-#include <QComboBox>
 #include <QtTest>
 
-#include "app/desk/views/drawing_view.hpp"
 #include "app/drawing/probe.hpp"
 #include "app/drawing/shapes.hpp"
 #include "app/drawing/wall_layer.hpp"
+#include "tests/app/desk/shown_drawing.hpp"
+#include "tests/app/drawn_box.hpp"
 
 using namespace loam;
 
@@ -14,13 +14,7 @@ namespace {
 
 plan::Enclosure box()
 {
-    plan::Enclosure enclosure;
-    enclosure.id = "e1";
-    enclosure.shell.length_m = 1.0;
-    enclosure.shell.width_m = 0.5;
-    enclosure.shell.height_m = 0.4;
-    enclosure.substrate.emplace_back().depth_m = 0.1;
-    return enclosure;
+    return test::bedded_box(0.4);
 }
 
 // The back wall warms to the right, from 20 degC on; half of the top is closed.
@@ -28,13 +22,8 @@ assess::EnclosureResult result()
 {
     assess::EnclosureResult enclosure;
     enclosure.id = "e1";
-    assess::HeatCase& heat = enclosure.heat.emplace_back();
-    heat.id = "winter-day";
-    heat.known = true;
+    assess::HeatCase& heat = enclosure.heat.emplace_back(test::on_drawn_floor("winter-day"));
     climate::FloorField& floor = heat.detail.floor;
-    floor.nx = 10;
-    floor.ny = 5;
-    floor.dx_m = floor.dy_m = 0.1;
     for (auto* values : {&floor.ground_c, &floor.surface_c, &floor.operative_c, &floor.humidity, &floor.beam_w_m2}) {
         values->assign(50, 24.0);
     }
@@ -62,11 +51,8 @@ assess::EnclosureResult result()
 
 drawing::Picture picture_of(const assess::EnclosureResult& enclosure)
 {
-    drawing::Picture made;
-    made.enclosure = box();
-    made.result = &enclosure;
+    drawing::Picture made = test::picture_of(box(), enclosure);
     made.unfolded = true;
-    made.formatter = words::Formatter(words::UnitSystem::metric, QLocale::c());
     return made;
 }
 
@@ -163,30 +149,21 @@ private slots:
 
     void a_box_to_tick_folds_them_out_where_temperatures_are_shown()
     {
-        auto assessment = std::make_shared<assess::Assessment>();
-        assessment->enclosures.push_back(result());
-        desk::DrawingView view(words::UnitSystem::metric);
-        view.resize(900, 460);
-        plan::Plan plan;
-        plan.enclosures.push_back(box());
-        view.show_plan(plan, QStringLiteral("e1"));
-        view.show_assessment(assessment, false);
-        view.show();
-        auto* walls = view.findChild<QCheckBox*>(QStringLiteral("wallsBox"));
-        auto* layers = view.findChild<QComboBox*>(QStringLiteral("layerChooser"));
-        auto* sheet = view.findChild<QWidget*>(QStringLiteral("sheet"));
+        test::ShownDrawing shown(box(), result());
+        auto* walls = shown.view.findChild<QCheckBox*>(QStringLiteral("wallsBox"));
+        QComboBox* layers = shown.layers;
         QVERIFY(!walls->isChecked());
         QVERIFY(!walls->accessibleName().isEmpty());
-        const QImage folded = sheet->grab().toImage();
+        const QImage folded = shown.image();
         walls->setFocus();
         QTest::keyClick(walls, Qt::Key_Space);
         QVERIFY(walls->isChecked());
-        QVERIFY(sheet->grab().toImage() != folded);
+        QVERIFY(shown.image() != folded);
         layers->setCurrentIndex(1);
         QVERIFY(!walls->isEnabled());
         layers->setCurrentIndex(0);
         QTest::keyClick(walls, Qt::Key_Space);
-        QCOMPARE(sheet->grab().toImage(), folded);
+        QCOMPARE(shown.image(), folded);
     }
 };
 

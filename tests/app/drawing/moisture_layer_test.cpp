@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "app/drawing/heat_layer.hpp"
+#include "tests/app/drawn_box.hpp"
 #include "tests/app/qt_strings.hpp"
 #include "tests/catch.hpp"
 
@@ -17,9 +18,7 @@ assess::EnclosureResult result()
 {
     assess::EnclosureResult enclosure;
     enclosure.id = "e1";
-    assess::HeatCase& heat = enclosure.heat.emplace_back();
-    heat.id = "winter-day";
-    heat.known = true;
+    assess::HeatCase& heat = enclosure.heat.emplace_back(test::on_drawn_floor("winter-day"));
     climate::CaseResult& detail = heat.detail;
     detail.converged = true;
     detail.warm.humidity = exactly(0.49);
@@ -28,9 +27,6 @@ assess::EnclosureResult result()
     detail.ground_humidity = detail.cool.humidity;
     detail.cool.area = {0.0, 0.0, 0.3, 0.5};
     climate::FloorField& floor = detail.floor;
-    floor.nx = 10;
-    floor.ny = 5;
-    floor.dx_m = floor.dy_m = 0.1;
     for (std::size_t cell = 0; cell < 50; ++cell) {
         floor.ground_c.push_back(20.5 + static_cast<double>(cell % 10));
         floor.humidity.push_back(0.75 - 0.03 * static_cast<double>(cell % 10));
@@ -45,14 +41,7 @@ assess::EnclosureResult result()
 
 Picture picture(const assess::EnclosureResult& enclosure)
 {
-    Picture made;
-    made.enclosure.shell.length_m = 1.0;
-    made.enclosure.shell.width_m = 0.5;
-    made.enclosure.shell.height_m = 0.5;
-    made.result = &enclosure;
-    made.layer = Layer::moisture;
-    made.formatter = words::Formatter(words::UnitSystem::metric, QLocale::c());
-    return made;
+    return test::picture_of(test::drawn_box(), enclosure, Layer::moisture);
 }
 
 const FloorTag& tag_with(const FloorLayer& layer, const char* part)

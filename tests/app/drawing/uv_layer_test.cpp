@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "tests/app/drawn_box.hpp"
 #include "tests/app/qt_strings.hpp"
 #include "tests/catch.hpp"
 
@@ -34,14 +35,7 @@ assess::EnclosureResult result()
 
 Picture picture(const assess::EnclosureResult& enclosure)
 {
-    Picture made;
-    made.enclosure.shell.length_m = 1.0;
-    made.enclosure.shell.width_m = 0.5;
-    made.enclosure.shell.height_m = 0.5;
-    made.result = &enclosure;
-    made.layer = Layer::uv;
-    made.formatter = words::Formatter(words::UnitSystem::metric, QLocale::c());
-    return made;
+    return test::picture_of(test::drawn_box(), enclosure, Layer::uv);
 }
 
 } // namespace

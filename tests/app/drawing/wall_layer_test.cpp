@@ -6,6 +6,7 @@
 #include <array>
 
 #include "app/drawing/heat_layer.hpp"
+#include "tests/app/drawn_box.hpp"
 #include "tests/app/qt_strings.hpp"
 #include "tests/catch.hpp"
 
@@ -40,14 +41,8 @@ assess::EnclosureResult result()
 {
     assess::EnclosureResult enclosure;
     enclosure.id = "e1";
-    assess::HeatCase& heat = enclosure.heat.emplace_back();
-    heat.id = "winter-day";
-    heat.known = true;
-    climate::FloorField& floor = heat.detail.floor;
-    floor.nx = 10;
-    floor.ny = 5;
-    floor.dx_m = floor.dy_m = 0.1;
-    floor.ground_c.assign(50, 24.0);
+    assess::HeatCase& heat = enclosure.heat.emplace_back(test::on_drawn_floor("winter-day"));
+    heat.detail.floor.ground_c.assign(50, 24.0);
     for (const climate::Plane plane : walls) {
         heat.detail.panels.push_back(panel(plane, 20.0));
     }
@@ -57,13 +52,8 @@ assess::EnclosureResult result()
 
 Picture picture(const assess::EnclosureResult& enclosure)
 {
-    Picture made;
-    made.enclosure.shell.length_m = 1.0;
-    made.enclosure.shell.width_m = 0.5;
-    made.enclosure.shell.height_m = 0.4;
-    made.result = &enclosure;
+    Picture made = test::picture_of(test::drawn_box(0.4), enclosure);
     made.unfolded = true;
-    made.formatter = words::Formatter(words::UnitSystem::metric, QLocale::c());
     return made;
 }
 
