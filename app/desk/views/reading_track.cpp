@@ -142,8 +142,10 @@ void ReadingTrack::paintEvent(QPaintEvent*)
     painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, figures);
     painter.setPen(palette().color(QPalette::PlaceholderText));
     const double rest = line.width() - metrics.horizontalAdvance(figures) - 10.0;
+    const QString verdict = words::verdict(judgement, reading_.subject);
+    const bool fits = metrics.horizontalAdvance(verdict) <= rest; // else without its direction, which the track shows
     painter.drawText(line, Qt::AlignRight | Qt::AlignVCenter,
-                     metrics.elidedText(words::verdict(judgement, reading_.subject), Qt::ElideRight, rest));
+                     metrics.elidedText(fits ? verdict : words::verdict(judgement.verdict), Qt::ElideRight, rest));
     const QRectF track(edge_px, metrics.height() + 6.0, width() - 2.0 * edge_px, track_px);
     painter.setPen(QPen(palette().color(QPalette::Mid), 1.0));
     painter.setBrush(palette().base());
