@@ -4,6 +4,7 @@
 
 #include "app/report/json_parts.hpp"
 #include "app/report/json_values.hpp"
+#include "core/assess/cost_lines.hpp"
 
 namespace loam::report {
 
@@ -130,6 +131,7 @@ json::Node costs_node(const TwoPlans& plans)
     node.add("equivalent_annual_cost",
              part([](const assess::Costs& costs) { return money(costs.equivalent_annual_cost); }));
     node.add("unpriced", part([](const assess::Costs& costs) { return texts(costs.unpriced); }));
+    node.add("not_included", part([](const assess::Costs& costs) { return texts(assess::not_included(costs)); }));
     const assess::PaybackResult& payback = plans.comparison.payback;
     node.add("payback", text(payback_id(payback.kind))).add("payback_years", number(payback.years));
     return node;

@@ -168,6 +168,11 @@ QString costs_text(const TwoPlans& plans, const Formatter& format)
     text += beside(say("Without a price"), each(plans.sides, [&](const assess::Assessment* side) {
                        return format.count(static_cast<std::int64_t>(side->costs.unpriced.size()));
                    }));
+    if (plans.sides[0]->costs.without_electricity || plans.sides[1]->costs.without_electricity) {
+        text += beside(say("Electricity in it"), each(plans.sides, [&](const assess::Assessment* side) {
+                           return side->costs.without_electricity ? say("no: its price is not stated") : say("yes");
+                       }));
+    }
     text += wrapped(QStringLiteral("  "), payback_text(plans.comparison.payback, format));
     return plans.sides[0]->costs.price_illustrative
                ? text + wrapped(QStringLiteral("  "), say("The prices are invented examples."))

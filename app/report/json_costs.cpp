@@ -2,6 +2,7 @@
 
 #include "app/report/json_parts.hpp"
 #include "app/report/json_values.hpp"
+#include "core/assess/cost_lines.hpp"
 
 namespace loam::report {
 
@@ -46,11 +47,36 @@ json::Node replacements_node(const std::vector<assess::Replacement>& replacement
         json::Node node = json::Node::object();
         node.add("item", text_or_null(replacement.item)).add("name", text(replacement.name));
         node.add("where", text(replacement.where)).add("due", date(replacement.due));
+        node.add("earliest", date(replacement.earliest));
         node.add("price", money(replacement.price));
         node.add("because", text(replacement.uv_fades ? "uv-fades" : "wears-out"));
         list.add(std::move(node));
     }
     return list;
+}
+
+json::Node months_node(const std::vector<assess::CostMonth>& months)
+{
+    json::Node list = json::Node::array();
+    for (const assess::CostMonth& one : months) {
+        json::Node node = json::Node::object();
+        node.add("month", month(one.month)).add("spent", money(one.spent));
+        node.add("electricity", money(one.electricity)).add("replaced", money(one.replaced));
+        node.add("others", money(one.others));
+        list.add(std::move(node));
+    }
+    return list;
+}
+
+json::Node life_node(const std::optional<assess::LifeCost>& life)
+{
+    if (!life) {
+        return {};
+    }
+    json::Node node = json::Node::object();
+    node.add("animal", text(life->animal)).add("years", range(life->years));
+    node.add("or_longer", json::Node::of(life->or_longer)).add("cost", money(life->cost));
+    return node;
 }
 
 } // namespace
@@ -69,6 +95,8 @@ json::Node costs_node(const assess::Costs& costs)
     node.add("equivalent_annual_cost", money(costs.equivalent_annual_cost));
     node.add("electricity_per_year_range", money(electricity)).add("lines", lines_node(costs.lines));
     node.add("replacements", replacements_node(costs.replacements)).add("unpriced", texts(costs.unpriced));
+    node.add("not_included", texts(assess::not_included(costs))).add("months", months_node(costs.months));
+    node.add("running_per_animal", money(costs.running_per_animal)).add("life", life_node(costs.life));
     node.add("price_date", text_or_null(costs.price_date));
     node.add("price_illustrative", json::Node::of(costs.price_illustrative));
     return node;

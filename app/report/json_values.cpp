@@ -99,14 +99,30 @@ json::Node money(const std::optional<MoneyRange>& range)
     return range ? money(*range) : json::Node();
 }
 
+namespace {
+
+std::string padded(unsigned value, std::size_t width)
+{
+    std::string digits = std::to_string(value);
+    return std::string(width > digits.size() ? width - digits.size() : 0, '0') + digits;
+}
+
+std::string iso_month(std::chrono::year_month month)
+{
+    return padded(static_cast<unsigned>(static_cast<int>(month.year())), 4) + "-" +
+           padded(static_cast<unsigned>(month.month()), 2);
+}
+
+} // namespace
+
 json::Node date(std::chrono::year_month_day date)
 {
-    const auto padded = [](unsigned value, std::size_t width) {
-        std::string digits = std::to_string(value);
-        return std::string(width > digits.size() ? width - digits.size() : 0, '0') + digits;
-    };
-    return text(padded(static_cast<unsigned>(static_cast<int>(date.year())), 4) + "-" +
-                padded(static_cast<unsigned>(date.month()), 2) + "-" + padded(static_cast<unsigned>(date.day()), 2));
+    return text(iso_month(date.year() / date.month()) + "-" + padded(static_cast<unsigned>(date.day()), 2));
+}
+
+json::Node month(std::chrono::year_month month)
+{
+    return text(iso_month(month));
 }
 
 std::string verdict_id(Verdict verdict)

@@ -30,7 +30,8 @@ json::Node money(const std::optional<Money>& amount);
 json::Node money(const MoneyRange& range);
 json::Node money(const std::optional<MoneyRange>& range);
 
-json::Node date(std::chrono::year_month_day date);
+json::Node date(std::chrono::year_month_day date); // YYYY-MM-DD
+json::Node month(std::chrono::year_month month);   // YYYY-MM
 std::string verdict_id(Verdict verdict);
 std::string confidence_id(Confidence confidence);
 json::Node direction(Direction direction);

@@ -5,7 +5,9 @@
 #include "app/report/lines.hpp"
 #include "app/report/text_parts.hpp"
 #include "app/report/text_report.hpp"
+#include "app/words/seasons.hpp"
 #include "app/words/verdicts.hpp"
+#include "core/assess/cost_lines.hpp"
 
 namespace loam::report {
 
@@ -57,6 +59,55 @@ QString text_electricity(const assess::Assessment& assessment, const Speaker& sp
     return text;
 }
 
+namespace {
+
+QString without_text(const assess::Costs& costs, const Speaker& speaker)
+{
+    QStringList names;
+    for (const std::string& name : assess::not_included(costs)) {
+        names += name == "electricity" ? say("electricity, whose price is not stated") : speaker.need(name);
+    }
+    return names.isEmpty()
+               ? QString()
+               : wrapped(QStringLiteral("  "),
+                         say("Not in these sums, for want of a price: %1.").arg(names.join(QStringLiteral(", "))));
+}
+
+QString month_rows(const assess::Costs& costs, const words::Formatter& format)
+{
+    if (costs.months.empty()) {
+        return {};
+    }
+    QString text = row(2, {{say("Month, typical prices"), 24},
+                           {say("electricity"), 13, true},
+                           {say("replaced"), 11, true},
+                           {say("others"), 11, true},
+                           {say("in all"), 11, true}});
+    for (const assess::CostMonth& one : costs.months) {
+        const auto number = static_cast<int>(static_cast<unsigned>(one.month.month()));
+        text += row(
+            2,
+            {{say("  %1 %2").arg(words::month_name(number, format)).arg(static_cast<int>(one.month.year())), 24},
+             {costs.without_electricity ? QStringLiteral("?") : format.money_bare(one.electricity.typical), 13, true},
+             {format.money_bare(one.replaced.typical), 11, true},
+             {format.money_bare(one.others.typical), 11, true},
+             {format.money_bare(one.spent.typical), 11, true}});
+    }
+    return text;
+}
+
+QString life_text(const assess::LifeCost& life, const Speaker& speaker)
+{
+    const words::Formatter& format = speaker.formatter();
+    const QString years = format.span(life.years, Quantity::years);
+    return wrapped(QStringLiteral("  "),
+                   say("For the rest of a life (%1, %2): about %3 in all at today's prices, in round figures.")
+                       .arg(speaker.name_of(life.animal), life.or_longer ? say("%1 or longer").arg(years) : years,
+                            format.money_round_span(life.cost)));
+}
+
+} // namespace
+
 QString text_costs(const assess::Costs& costs, const Speaker& speaker)
 {
     const words::Formatter& format = speaker.formatter();
@@ -69,6 +120,10 @@ QString text_costs(const assess::Costs& costs, const Speaker& speaker)
     text += sum(say("To run, per year"), format.money(costs.running_per_year));
     text += sum(say("  of that, electricity"),
                 costs.electricity_per_year ? format.money(*costs.electricity_per_year) : say("not known"));
+    if (costs.running_per_animal && costs.animals > 1) {
+        text += sum(say("  by the head, of %1 animals").arg(costs.animals), format.money(*costs.running_per_animal));
+    }
+    text += without_text(costs, speaker);
     for (const assess::HorizonYear& year : costs.horizon) {
         text += sum(year.year == 0 ? say("After the start") : say("Year %1, in all so far").arg(year.year),
                     format.money(year.cumulative.typical));
@@ -79,6 +134,10 @@ QString text_costs(const assess::Costs& costs, const Speaker& speaker)
     if (costs.equivalent_annual_cost) {
         text += sum(say("The same as a sum each year"), format.money(*costs.equivalent_annual_cost));
     }
+    if (costs.life) {
+        text += life_text(*costs.life, speaker);
+    }
+    text += month_rows(costs, format);
     if (costs.price_illustrative) {
         text += wrapped(QStringLiteral("  "), say("The prices are invented examples. Put your own in their place."));
     }

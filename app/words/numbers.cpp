@@ -274,6 +274,15 @@ QString Formatter::money_span(const MoneyRange& range) const
            QString::fromStdString(range.low.currency().code);
 }
 
+QString Formatter::money_round_span(const MoneyRange& range) const
+{
+    const auto whole = [](const Money& amount) { // an amount below one is shown as it is
+        const double major = amount.decimal().value();
+        return major >= 1.0 || major == 0.0 ? Money(std::llround(major), Currency{amount.currency().code, 0}) : amount;
+    };
+    return money_span({whole(range.low), whole(range.typical), whole(range.high)});
+}
+
 QString Formatter::money(const MoneyRange& range) const
 {
     const QString ends = money_span(range);

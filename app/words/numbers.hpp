@@ -48,6 +48,8 @@ public:
     QString money_bare(const Money& amount) const; // "12.30"
     QString money(const MoneyRange& range) const;  // "10.00–14.00 USD, typically 12.30"
     QString money_span(const MoneyRange& range) const;
+    // Without the minor units, for what is known in round figures only: "21,000–220,000 USD".
+    QString money_round_span(const MoneyRange& range) const;
     QString number(double value, int decimals) const;
     QString count(std::int64_t value) const;
     QString date(std::chrono::year_month_day date) const;

@@ -361,7 +361,8 @@ struct CostLine {
 struct Replacement {
     std::string item;
     std::string name;
-    std::string where; // device or layer id
+    std::string where;                    // device or layer id
+    std::chrono::year_month_day earliest; // if it lasts only the short life, or is as old as it may be
     std::chrono::year_month_day due;
     MoneyRange price;
     bool uv_fades = false; // its UV falls below what its animals need before it is worn out
@@ -375,6 +376,24 @@ struct HorizonYear {
     friend bool operator==(const HorizonYear&, const HorizonYear&) = default;
 };
 
+struct CostMonth {
+    std::chrono::year_month month;
+    MoneyRange electricity;
+    MoneyRange replaced; // whole prices, in the month in which the likely life ends
+    MoneyRange others;
+    MoneyRange spent;
+    friend bool operator==(const CostMonth&, const CostMonth&) = default;
+};
+
+// Of the animal that may live longest; see life_cost().
+struct LifeCost {
+    std::string animal;
+    Range years;            // left to it
+    bool or_longer = false; // its sheet names no longest life
+    MoneyRange cost;        // to start and to run over those years, two significant figures
+    friend bool operator==(const LifeCost&, const LifeCost&) = default;
+};
+
 struct Costs {
     Currency currency;
     bool prices_match_currency = true; // false: the price list is in another currency, nothing is costed
@@ -386,7 +405,12 @@ struct Costs {
     std::vector<Replacement> replacements; // within the first year, by date
     std::optional<Money> net_present_cost; // of the typical prices
     std::optional<Money> equivalent_annual_cost;
+    std::vector<CostMonth> months; // twelve, from the one of the assessment's day
+    std::int64_t animals = 0;
+    std::optional<MoneyRange> running_per_animal; // a year; absent without animals
+    std::optional<LifeCost> life;
     std::vector<std::string> unpriced; // needs without a price
+    bool without_electricity = false;  // used, but its tariff is not known: it is in none of the sums
     std::string price_date;
     bool price_illustrative = true;
     friend bool operator==(const Costs&, const Costs&) = default;

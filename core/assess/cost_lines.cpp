@@ -24,4 +24,14 @@ std::vector<CostLine> merged_by_name(const std::vector<CostLine>& lines)
     return merged;
 }
 
+std::vector<std::string> not_included(const Costs& costs)
+{
+    std::vector<std::string> names;
+    if (costs.without_electricity) {
+        names.emplace_back("electricity");
+    }
+    names.insert(names.end(), costs.unpriced.begin(), costs.unpriced.end());
+    return names;
+}
+
 } // namespace loam::assess

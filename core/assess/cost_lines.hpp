@@ -11,4 +11,7 @@ namespace loam::assess {
 // intervals, the merged line states none. The total does not change.
 std::vector<CostLine> merged_by_name(const std::vector<CostLine>& lines);
 
+// What the sums leave out, because its price is not known: "electricity", then kinds of need.
+std::vector<std::string> not_included(const Costs& costs);
+
 } // namespace loam::assess

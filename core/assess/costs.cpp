@@ -2,7 +2,9 @@
 
 #include <algorithm>
 
+#include "core/assess/life_costs.hpp"
 #include "core/cost/horizon.hpp"
+#include "core/cost/months.hpp"
 #include "core/cost/present_value.hpp"
 #include "core/cost/renewals.hpp"
 #include "core/cost/startup.hpp"
@@ -69,6 +71,34 @@ void take_horizon(const Context& context, Notes& notes, Costs& costs, const std:
     costs.equivalent_annual_cost = cost::equivalent_annual_cost(*course, rate->likely);
 }
 
+std::array<Range, 12> kwh_by_month(const std::vector<RunningInputs>& enclosures)
+{
+    std::array<Range, 12> sums{};
+    for (const RunningInputs& one : enclosures) {
+        for (std::size_t m = 0; m < sums.size(); ++m) {
+            const Range& kwh = one.power->result.month_kwh[m];
+            sums[m] = {sums[m].low + kwh.low, sums[m].likely + kwh.likely, sums[m].high + kwh.high};
+        }
+    }
+    return sums;
+}
+
+void take_months(Costs& costs, const std::vector<cost::Month>& months)
+{
+    for (const cost::Month& month : months) {
+        costs.months.push_back({month.month, month.electricity, month.replaced, month.others, month.spent});
+    }
+}
+
+void take_heads(Costs& costs)
+{
+    if (costs.animals > 0) {
+        const double share = 1.0 / static_cast<double>(costs.animals);
+        const MoneyRange& all = costs.running_per_year;
+        costs.running_per_animal = {all.low.scaled(share), all.typical.scaled(share), all.high.scaled(share)};
+    }
+}
+
 MoneyRange startup_of(const Context& context, Notes& notes, const buying::Order& order, const Currency& currency)
 {
     std::vector<MoneyRange> totals;
@@ -108,17 +138,22 @@ CostStage assess_costs(const Context& context, const std::vector<buying::Need>& 
     double kwh_per_year = 0.0;
     for (const RunningInputs& one : enclosures) {
         kwh_per_year += one.power->kwh_per_year.likely;
+        costs.animals += animal_count(one.housed.enclosure);
     }
+    costs.without_electricity = !context.plan.site.electricity_price_per_kwh && kwh_per_year > 0.0;
     const auto used = consumptions(context, enclosures);
-    const auto renewed = renewals(context, needs, enclosures);
+    const auto renewed = renewals(context, needs, enclosures, stage.notes);
     if (const auto running = cost::running(used, renewed, costs.currency)) {
         take_running(costs, *running);
         take_horizon(context, stage.notes, costs, used, renewed);
+        take_months(costs, cost::months(*running, renewed, kwh_by_month(enclosures), context.today, costs.currency));
+        take_heads(costs);
+        costs.life = life_cost(context, costs);
         const std::chrono::year_month_day next_year{context.today.year() + std::chrono::years{1}, context.today.month(),
                                                     context.today.day()};
         for (const cost::Due& due : cost::due_dates(renewed, context.today, next_year)) {
             costs.replacements.push_back(
-                {due.item, due.name, due.where, due.due, due.price, is_for_uv(renewed, enclosures, due)});
+                {due.item, due.name, due.where, due.earliest, due.due, due.price, is_for_uv(renewed, enclosures, due)});
         }
     } else {
         report(stage.notes, "money.too-large", {Verdict::not_known, Direction::none}, {"/budget", ""},

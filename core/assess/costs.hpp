@@ -28,7 +28,7 @@ CostStage assess_costs(const Context& context, const std::vector<buying::Need>& 
 
 std::vector<cost::Consumption> consumptions(const Context& context, const std::vector<RunningInputs>& enclosures);
 std::vector<cost::Renewal> renewals(const Context& context, const std::vector<buying::Need>& needs,
-                                    const std::vector<RunningInputs>& enclosures);
+                                    const std::vector<RunningInputs>& enclosures, Notes& notes);
 
 // Months for which a new lamp in the place of this one keeps the UV of its animals in their zone, short, likely and
 // long. nullopt: it gives none, or never falls out of it, or a new one isn't in it, or it is not known.

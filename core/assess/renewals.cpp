@@ -2,6 +2,7 @@
 #include <limits>
 
 #include "core/assess/costs.hpp"
+#include "core/assess/shelf.hpp"
 #include "core/independent.hpp"
 
 namespace loam::assess {
@@ -35,14 +36,23 @@ const catalog::Item* item_of(const catalog::PriceList& prices, const std::string
     return nullptr;
 }
 
-double age_of(const plan::Plan& plan, const std::string& item)
+// Of the thing that meets the need: of one on the shelf whose age nobody stated, anything up to its longest life.
+Range age_of(const std::optional<Taken>& taken, const Range& life_months, Notes& notes)
 {
-    for (const plan::OwnedItem& owned : plan.owned) {
-        if (owned.item == item) {
-            return owned.age_months.value_or(0.0);
-        }
+    if (!taken) {
+        return exactly(0.0);
     }
-    return 0.0;
+    if (taken->age_months) {
+        return exactly(*taken->age_months);
+    }
+    const Range age{0.0, 0.5 * life_months.likely, life_months.high};
+    assume(notes, {"/owned/" + std::to_string(taken->entry) + "/age_months", "mo", age, {}});
+    return age;
+}
+
+Range at_least(const Range& age_months, double months)
+{
+    return {std::max(age_months.low, months), std::max(age_months.likely, months), std::max(age_months.high, months)};
 }
 
 // A lamp burnt for some hours already has that much less to go.
@@ -95,16 +105,18 @@ std::optional<Range> uv_life_months(const std::vector<RunningInputs>& enclosures
 
 // What is worn out is bought again as it would be bought alone: whole packs for that one need.
 std::vector<cost::Renewal> renewals(const Context& context, const std::vector<buying::Need>& needs,
-                                    const std::vector<RunningInputs>& enclosures)
+                                    const std::vector<RunningInputs>& enclosures, Notes& notes)
 {
     std::vector<cost::Renewal> all;
     const Currency currency = currency_of(context.plan);
     const auto offers = offers_of(context.catalog.prices, currency);
+    Shelf shelf(context.plan.owned, offers);
     for (const buying::Need& need : needs) {
         if (need.why == "need.spare-lamp") {
             continue; // it waits for the first change, and is renewed with it
         }
         const catalog::Material* bed = bed_of(context, need);
+        const auto taken = bed == nullptr ? shelf.take(need) : std::nullopt; // a bag on the shelf is not yet in use
         const buying::Order alone =
             buying::order({{{need}, {}}}, offers, currency, buying::Aim::cheapest, level_of(context.plan));
         if (alone.lines.empty() || !alone.lines.front().total || alone.lines.front().bought.empty()) {
@@ -122,14 +134,14 @@ std::vector<cost::Renewal> renewals(const Context& context, const std::vector<bu
         if (!life || !durable || need.kind.rfind("food.", 0) == 0) {
             continue;
         }
-        all.push_back(
-            {.kind = bed != nullptr ? cost::Kind::substrate : cost::Kind::replacement,
-             .item = item->id,
-             .name = item->name,
-             .where = need.where,
-             .price = *alone.lines.front().total,
-             .life_months = *life,
-             .age_months = std::max(age_of(context.plan, item->id), burnt_months(enclosures, need.where, hours))});
+        all.push_back({.kind = bed != nullptr ? cost::Kind::substrate : cost::Kind::replacement,
+                       .item = item->id,
+                       .name = item->name,
+                       .where = need.where,
+                       .price = *alone.lines.front().total,
+                       .life_months = *life,
+                       .age_months = at_least(age_of(taken, *life, notes),
+                                              is_lamp_itself ? burnt_months(enclosures, need.where, hours) : 0.0)});
     }
     return all;
 }

@@ -15,17 +15,18 @@ constexpr std::int64_t most_years = 100;
 struct Course {
     Money MoneyRange::*price;
     double Range::*life;
+    double Range::*age;
 };
 
-constexpr Course low_course{&MoneyRange::low, &Range::high};
-constexpr Course typical_course{&MoneyRange::typical, &Range::likely};
-constexpr Course high_course{&MoneyRange::high, &Range::low};
+constexpr Course low_course{&MoneyRange::low, &Range::high, &Range::low};
+constexpr Course typical_course{&MoneyRange::typical, &Range::likely, &Range::likely};
+constexpr Course high_course{&MoneyRange::high, &Range::low, &Range::high};
 
 void replace_on_time(std::vector<Year>& course, const Renewal& renewal, const Course& by)
 {
     const double years = static_cast<double>(course.size()) - 1.0;
     for (const double months :
-         renewal_months(renewal.life_months.*by.life, renewal.age_months, years * months_per_year)) {
+         renewal_months(renewal.life_months.*by.life, renewal.age_months.*by.age, years * months_per_year)) {
         // In [12 (k - 1), 12 k) for year k; the same slack as the timetable's end of the last year.
         const auto year = static_cast<std::size_t>(std::floor(months / months_per_year + 1e-6)) + 1;
         course[std::min(year, course.size() - 1)].spent.*by.price += renewal.price.*by.price;

@@ -29,8 +29,9 @@ std::vector<Due> due_dates(const std::vector<Renewal>& renewals, year_month_day 
     }
     std::vector<Due> result;
     for (const Renewal& renewal : renewals) {
-        const auto likely = renewal_months(renewal.life_months.likely, renewal.age_months, months_between(from, until));
-        double earliest = std::max(0.0, renewal.life_months.low - renewal.age_months);
+        const auto likely =
+            renewal_months(renewal.life_months.likely, renewal.age_months.likely, months_between(from, until));
+        double earliest = std::max(0.0, renewal.life_months.low - renewal.age_months.high);
         for (const double months : likely) {
             const year_month_day due = months_after(from, months);
             if (due >= until) {

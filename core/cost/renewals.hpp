@@ -14,8 +14,8 @@ struct Due {
     std::string item;
     std::string name;
     std::string where;
-    std::chrono::year_month_day earliest; // if this one lasts only the short life
-    std::chrono::year_month_day due;      // by the likely life
+    std::chrono::year_month_day earliest; // if this one lasts only the short life, and is as old as it may be
+    std::chrono::year_month_day due;      // by the likely life and age
     MoneyRange price;
     friend bool operator==(const Due&, const Due&) = default;
 };

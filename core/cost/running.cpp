@@ -51,8 +51,8 @@ bool valid(const Renewal& renewal, const Currency& currency)
 {
     return acceptable(renewal.price.low, currency) && acceptable(renewal.price.typical, currency) &&
            acceptable(renewal.price.high, currency) && ordered(renewal.life_months) &&
-           renewal.life_months.low >= shortest_life_months && renewal.age_months >= 0.0 &&
-           std::isfinite(renewal.age_months);
+           renewal.life_months.low >= shortest_life_months && ordered(renewal.age_months) &&
+           renewal.age_months.low >= 0.0;
 }
 
 std::optional<Line> line(const Consumption& consumption, const Currency& currency)

@@ -39,7 +39,7 @@ struct Renewal {
     std::string where; // device or layer id
     MoneyRange price;  // of one replacement, whole packs
     Range life_months; // see life_months()
-    double age_months = 0.0;
+    Range age_months;  // a range where nobody knows; the costly course takes the high end
     friend bool operator==(const Renewal&, const Renewal&) = default;
 };
 
@@ -64,7 +64,8 @@ struct Running {
 std::optional<Range> life_months(const std::optional<Range>& life_hours, double hours_per_day,
                                  const std::optional<Range>& by_calendar_months);
 
-// Prices at or above zero in `currency`, an ordered life of at least shortest_life_months, an age at or above zero.
+// Prices at or above zero in `currency`, an ordered life of at least shortest_life_months, an ordered age at or above
+// zero.
 bool valid(const Renewal& renewal, const Currency& currency);
 
 // Low: low use at the low price, and for a renewal the long life at the low price; high the other way round.

@@ -46,6 +46,18 @@ class Totals(ProgramTest):
                 lines = sum(line["per_year"][level] for line in result["costs"]["lines"])
                 self.assertEqual(result["costs"]["running_per_year"][level], lines)
 
+    def test_twelve_months_are_the_lines_that_are_no_replacements(self):
+        for _, result in self.results():
+            months = result["costs"]["months"]
+            self.assertEqual(len(months), 12)
+            for level in LEVELS:
+                used = sum(month[part][level] for month in months for part in ("electricity", "others"))
+                lines = sum(line["per_year"][level] for line in result["costs"]["lines"] if not line["every_months"])
+                self.assertEqual(used, lines)
+                for month in months:
+                    parts = sum(month[part][level] for part in ("electricity", "others", "replaced"))
+                    self.assertEqual(month["spent"][level], parts)
+
     def test_the_horizon_begins_with_the_start_and_adds_up(self):
         for _, result in self.results():
             years = result["costs"]["horizon"]

@@ -19,7 +19,8 @@ MoneyRange price(std::int64_t low, std::int64_t typical, std::int64_t high)
 
 Renewal renewal(const Range& life_months, double age_months, std::string where = "d1")
 {
-    return {Kind::replacement, "tube", "Tube", std::move(where), price(900, 1000, 1200), life_months, age_months};
+    return {Kind::replacement,  "tube", "Tube", std::move(where), price(900, 1000, 1200), life_months,
+            exactly(age_months)};
 }
 
 Consumption a_hundred_a_year()
@@ -146,4 +147,18 @@ TEST_CASE("The first year's dates and the horizon's first year count the same re
             REQUIRE(static_cast<std::int64_t>(count) * 1000 == course->back().spent.typical.minor_units());
         }
     }
+}
+
+TEST_CASE("A thing of unknown age is as new in the cheap course and due at once in the dear one")
+{
+    Renewal old = renewal({10.0, 20.0, 40.0}, 0.0);
+    old.age_months = {0.0, 10.0, 40.0};
+    const auto course = horizon(MoneyRange::zero(usd), {}, {old}, 1, usd);
+    REQUIRE(course);
+    // By hand: low: month 40 of a long life. Typical: month 10. High: months 0 and 10 of a short life.
+    CHECK(course->back().spent == price(0, 1000, 2 * 1200));
+    const auto due = due_dates({old}, 2026y / 1 / 15, 2027y / 1 / 15);
+    REQUIRE(due.size() == 1);
+    CHECK(due[0].earliest == 2026y / 1 / 15);
+    CHECK(due[0].due == 2026y / 11 / 15);
 }

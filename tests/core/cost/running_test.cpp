@@ -129,7 +129,7 @@ TEST_CASE("What can't be a cost is refused")
     tube.life_months = {0.0, 9.0, 12.0};
     CHECK_FALSE(line(tube, usd));
     tube = uv_tube();
-    tube.age_months = -1.0;
+    tube.age_months = exactly(-1.0);
     CHECK_FALSE(line(tube, usd));
     CHECK_FALSE(line(uv_tube(), {"EUR", 2}));
     CHECK_FALSE(running({}, {tube}, usd));
