@@ -19,6 +19,7 @@
 #include "app/desk/document/trial_runner.hpp"
 #include "app/desk/editors/form_panel.hpp"
 #include "app/desk/message_bar.hpp"
+#include "app/desk/session/comparison_choice.hpp"
 #include "app/desk/session/plan_files.hpp"
 #include "app/desk/session/price_choice.hpp"
 #include "app/desk/session/recovery.hpp"
@@ -48,19 +49,23 @@ bool climate_is_judged(const assess::Assessment& assessment)
 Window::Window(SharedCatalog catalog, Settings& settings, const QString& data_folder, QWidget* parent)
     : QMainWindow(parent), settings_(settings), prices_(new PriceChoice(std::move(catalog), settings, this)),
       catalog_(prices_->initial()), document_(new PlanDocument(this)),
-      files_(new PlanFiles(*document_, settings, this)), runner_(new AssessmentRunner(catalog_, this)),
-      trials_(new TrialRunner(this)), recovery_(std::make_unique<Recovery>(data_folder + QStringLiteral("/recovery")))
+      files_(new PlanFiles(*document_, settings, this)),
+      comparison_(new ComparisonChoice(*document_, *files_, catalog_, this)),
+      runner_(new AssessmentRunner(catalog_, this)), trials_(new TrialRunner(this)),
+      recovery_(std::make_unique<Recovery>(data_folder + QStringLiteral("/recovery")))
 {
     setObjectName(QStringLiteral("window"));
     setAcceptDrops(true);
     build_panels();
     build_file_menu();
     build_edit_menu();
+    build_compare_menu();
     build_prices_menu();
     build_view_menu();
     build_help_menu();
     wire_document();
     wire_panels();
+    wire_comparison();
     resize(1280, 800);
     restoreGeometry(settings_.window_geometry());
     across_->restoreState(settings_.window_layout(QStringLiteral("across")));
@@ -72,6 +77,7 @@ Window::~Window()
     // The undo stack tells of its end when it goes, after the members that would listen.
     document_->disconnect(this);
     runner_->disconnect(this);
+    comparison_->disconnect(this);
     trials_->disconnect();
 }
 
@@ -162,6 +168,22 @@ void Window::wire_panels()
     });
 }
 
+void Window::wire_comparison()
+{
+    connect(comparison_, &ComparisonChoice::changed, this, &Window::comparison_changed);
+    connect(comparison_, &ComparisonChoice::begun, results_, &ResultsPanel::turn_to_comparison);
+    connect(results_, &ResultsPanel::comparisonClosed, comparison_, &ComparisonChoice::close);
+}
+
+void Window::comparison_changed()
+{
+    if (comparison_->active()) {
+        results_->show_other(comparison_->called(), comparison_->assessment());
+    } else {
+        results_->hide_other();
+    }
+}
+
 void Window::take_edit(const QString& text, const QString& field, const plan::Plan& changed)
 {
     const json::Problems problems = plan::problems_of(changed);
@@ -203,6 +225,7 @@ void Window::catalog_changed(const SharedCatalog& catalog)
     catalog_ = catalog;
     form_->set_catalog(catalog);
     results_->set_catalog(catalog);
+    comparison_->set_catalog(catalog);
     stale_ = true;
     runner_->set_catalog(catalog);
     refresh_status();
@@ -237,6 +260,7 @@ void Window::assessment_ready(const SharedAssessment& assessment)
     form_->show_assessment(assessment);
     drawing_->show_assessment(assessment, stale_);
     results_->show_assessment(assessment, stale_);
+    comparison_->assess_for(assessment->date);
     refresh_status();
 }
 

@@ -16,6 +16,7 @@ class QSplitter;
 
 namespace loam::desk {
 
+class ComparisonChoice;
 class DrawingView;
 class FormPanel;
 class PlanDocument;
@@ -39,6 +40,7 @@ public:
     PlanDocument& document() { return *document_; }
     PlanFiles& files() { return *files_; }
     PriceChoice& prices() { return *prices_; }
+    ComparisonChoice& comparison() { return *comparison_; }
     // The invented example, already assessed, with "start your own" beside it.
     void show_example();
     // Asks whether to take back what a crash left behind; true where a plan was recovered.
@@ -55,18 +57,21 @@ private:
     void build_panels();
     void build_file_menu();
     void build_edit_menu();
+    void build_compare_menu();
     void build_prices_menu();
     void build_view_menu();
     void build_help_menu();
     void fill_recent_menu();
     void wire_document();
     void wire_panels();
+    void wire_comparison();
 
     // Takes an edit of the form, or says why it can't be: a plan that would not open again is never made.
     void take_edit(const QString& text, const QString& field, const plan::Plan& changed);
     void take_trial(const std::string& enclosure, const assess::Trial& trial);
     void move_device(const QString& id, const QPointF& to_m, int drag);
     void catalog_changed(const SharedCatalog& catalog);
+    void comparison_changed();
     void plan_changed();
     void assessment_ready(const SharedAssessment& assessment);
     void refresh_title();
@@ -78,6 +83,7 @@ private:
     SharedCatalog catalog_;
     PlanDocument* document_;
     PlanFiles* files_;
+    ComparisonChoice* comparison_;
     AssessmentRunner* runner_;
     TrialRunner* trials_;
     std::unique_ptr<Recovery> recovery_;

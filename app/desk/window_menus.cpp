@@ -11,6 +11,7 @@
 #include "app/desk/about.hpp"
 #include "app/desk/document/plan_document.hpp"
 #include "app/desk/print/sheet_printing.hpp"
+#include "app/desk/session/comparison_choice.hpp"
 #include "app/desk/session/plan_files.hpp"
 #include "app/desk/session/price_choice.hpp"
 #include "app/desk/session/settings.hpp"
@@ -93,6 +94,34 @@ void Window::build_edit_menu()
     redo->setObjectName(QStringLiteral("editRedo"));
     redo->setShortcuts({QKeySequence(QKeySequence::Redo), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     menu.addAction(redo);
+}
+
+void Window::build_compare_menu()
+{
+    QMenu& menu = *menuBar()->addMenu(tr("&Compare"));
+    add(menu, tr("&Keep as comparison"), "compareKeep", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_K), comparison_,
+        [this] { comparison_->keep(); })
+        ->setStatusTip(tr("Remembers the plan as it stands, until the window is closed, and compares with it."));
+    menu.addSeparator();
+    QAction* saved =
+        add(menu, tr("With this plan as last &saved"), "compareSaved", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L),
+            comparison_, [this] { comparison_->with_saved(); });
+    add(menu, tr("With &another plan…"), "compareFile", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_O), comparison_,
+        [this] { comparison_->with_file_asking(); });
+    QAction* kept =
+        add(menu, tr("With the plan that was ke&pt"), "compareKept", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_B),
+            comparison_, [this] { comparison_->with_kept(); });
+    menu.addSeparator();
+    QAction* close = add(menu, tr("&Close the comparison"), "compareClose",
+                         QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_W), comparison_, [this] { comparison_->close(); });
+    const auto refresh = [this, saved, kept, close] {
+        saved->setEnabled(!document_->path().isEmpty());
+        kept->setEnabled(comparison_->has_kept());
+        close->setEnabled(comparison_->active());
+    };
+    connect(document_, &PlanDocument::pathChanged, &menu, refresh);
+    connect(comparison_, &ComparisonChoice::changed, &menu, refresh);
+    refresh();
 }
 
 void Window::build_prices_menu()

@@ -62,13 +62,34 @@ bool PlanFiles::may_discard()
     return box.clickedButton() == discard_button;
 }
 
-bool PlanFiles::open_asking()
+QString PlanFiles::ask_for_plan(const QString& title)
 {
     const QString start = document_.path().isEmpty()
                               ? QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)
                               : QFileInfo(document_.path()).absolutePath();
-    const QString path = QFileDialog::getOpenFileName(dialog_parent_, tr("Open plan"), start, file_filter());
+    return QFileDialog::getOpenFileName(dialog_parent_, title, start, file_filter());
+}
+
+bool PlanFiles::open_asking()
+{
+    const QString path = ask_for_plan(tr("Open plan"));
     return !path.isEmpty() && open(path);
+}
+
+std::optional<files::PlanFile> PlanFiles::read_or_tell(const QString& path)
+{
+    files::PlanFile read = files::read_plan(path);
+    if (!read.errors.isEmpty()) {
+        show_problems(path, read.errors);
+        return std::nullopt;
+    }
+    return read;
+}
+
+std::optional<plan::Plan> PlanFiles::read(const QString& path)
+{
+    std::optional<files::PlanFile> read = read_or_tell(path);
+    return read ? std::optional(std::move(read->plan)) : std::nullopt;
 }
 
 bool PlanFiles::open(const QString& path)
@@ -76,13 +97,12 @@ bool PlanFiles::open(const QString& path)
     if (!may_discard()) {
         return false;
     }
-    files::PlanFile read = files::read_plan(path);
-    if (!read.errors.isEmpty()) {
-        show_problems(path, read.errors);
+    std::optional<files::PlanFile> read = read_or_tell(path);
+    if (!read) {
         return false;
     }
     // A migrated file is shown as changed: saving it would write the new version.
-    document_.reset(std::move(read.plan), QFileInfo(path).absoluteFilePath(), read.migrated);
+    document_.reset(std::move(read->plan), QFileInfo(path).absoluteFilePath(), read->migrated);
     settings_.add_recent_file(path);
     emit opened(path);
     return true;

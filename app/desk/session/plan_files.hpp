@@ -3,7 +3,9 @@
 
 #include <QObject>
 #include <QString>
+#include <optional>
 
+#include "app/files/plan_file.hpp"
 #include "core/plan/plan.hpp"
 
 class QWidget;
@@ -21,7 +23,10 @@ public:
 
     bool open_asking();             // file dialog
     bool open(const QString& path); // asks about unsaved work, shows what is wrong with the file
-    bool save();                    // asks for a path where there is none
+    // A plan to look at beside the open one, which stays as it is; nothing where the file is bad, which is shown.
+    std::optional<plan::Plan> read(const QString& path);
+    QString ask_for_plan(const QString& title); // file dialog; empty: none was chosen
+    bool save();                                // asks for a path where there is none
     bool save_as();
     bool start_new();   // an empty plan with one enclosure to begin with
     bool may_discard(); // true where nothing unsaved is lost, or the user said so
@@ -33,6 +38,7 @@ signals:
 
 private:
     bool write_to(const QString& path);
+    std::optional<files::PlanFile> read_or_tell(const QString& path);
     void show_problems(const QString& path, const QStringList& lines);
 
     PlanDocument& document_;

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "app/desk/views/comparison_view.hpp"
 #include "app/desk/views/costs_view.hpp"
 #include "app/desk/views/courses_view.hpp"
 #include "app/desk/views/figures_view.hpp"
@@ -33,11 +34,15 @@ struct ResultsPanel::Parts {
     YearView* year = nullptr;
     ShoppingView* shopping = nullptr;
     CostsView* costs = nullptr;
+    ComparisonView* comparison = nullptr;
+    QString compared_with; // empty: nothing
+    SharedAssessment other;
     WhyPane* why = nullptr;
     QLabel* stale = nullptr;
 
     void refresh_enclosure(const words::Speaker& speaker) const;
     void refresh_trial() const;
+    void refresh_comparison(const words::Speaker& speaker) const;
     void refresh();
 };
 
@@ -64,6 +69,13 @@ void ResultsPanel::Parts::refresh_trial() const
                        words::Formatter(units, QLocale()));
 }
 
+void ResultsPanel::Parts::refresh_comparison(const words::Speaker& speaker) const
+{
+    if (!compared_with.isEmpty()) {
+        comparison->show_comparison(compared_with, other, assessment, speaker);
+    }
+}
+
 void ResultsPanel::Parts::refresh()
 {
     if (!assessment) {
@@ -74,6 +86,7 @@ void ResultsPanel::Parts::refresh()
     refresh_enclosure(speaker);
     shopping->show_order(*assessment, speaker);
     costs->show_costs(*assessment, speaker);
+    refresh_comparison(speaker);
     const auto serious = std::count_if(assessment->findings.begin(), assessment->findings.end(), [](const Finding& f) {
         return f.verdict == Verdict::danger || f.verdict == Verdict::falls_short;
     });
@@ -92,6 +105,7 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
     parts_->year = new YearView(this);
     parts_->shopping = new ShoppingView(this);
     parts_->costs = new CostsView(this);
+    parts_->comparison = new ComparisonView(this);
     parts_->why = new WhyPane(this);
     parts_->tabs = new QTabWidget(this);
     parts_->tabs->setObjectName(QStringLiteral("resultTabs"));
@@ -103,6 +117,8 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
     parts_->tabs->addTab(parts_->year, tr("Year"));
     parts_->tabs->addTab(parts_->shopping, tr("Shopping"));
     parts_->tabs->addTab(parts_->costs, tr("Costs"));
+    parts_->tabs->addTab(parts_->comparison, tr("Comparison"));
+    parts_->tabs->setTabVisible(parts_->tabs->indexOf(parts_->comparison), false);
     parts_->stale = new QLabel(tr("Working out the new figures; these are the last ones."), this);
     parts_->stale->setObjectName(QStringLiteral("staleNote"));
     parts_->stale->setContentsMargins(8, 2, 8, 2);
@@ -136,7 +152,7 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
                 }
             });
     for (QTreeWidget* table : {static_cast<QTreeWidget*>(parts_->figures), static_cast<QTreeWidget*>(parts_->shopping),
-                               parts_->costs->table(), parts_->year->table()}) {
+                               parts_->costs->table(), parts_->year->table(), parts_->comparison->table()}) {
         connect(table, &QTreeWidget::currentItemChanged, this, [this, table, explain](QTreeWidgetItem* item) {
             const QWidget* tab = parts_->tabs->currentWidget();
             if (item != nullptr && (tab == table || tab->isAncestorOf(table))) { // what is in view has the pane
@@ -163,11 +179,13 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
             parts_->why->show_explanation(trial_explanation());
             return;
         }
-        const QAbstractItemView* table = tab == parts_->costs  ? parts_->costs->table()
-                                         : tab == parts_->year ? parts_->year->table()
-                                                               : qobject_cast<const QAbstractItemView*>(tab);
+        const QAbstractItemView* table = tab == parts_->costs        ? parts_->costs->table()
+                                         : tab == parts_->year       ? parts_->year->table()
+                                         : tab == parts_->comparison ? parts_->comparison->table()
+                                                                     : qobject_cast<const QAbstractItemView*>(tab);
         explain(table->currentIndex().siblingAtColumn(0).data(explanation_role));
     });
+    connect(parts_->comparison, &ComparisonView::closed, this, &ResultsPanel::comparisonClosed);
     connect(parts_->why, &WhyPane::placeChosen, this, &ResultsPanel::placeChosen);
     connect(parts_->findings, &QListView::doubleClicked, this, [this](const QModelIndex& index) {
         const auto explanation = index.data(explanation_role).value<Explanation>();
@@ -210,6 +228,27 @@ void ResultsPanel::set_catalog(SharedCatalog catalog)
     parts_->catalog = std::move(catalog);
     parts_->refresh_trial();
     parts_->refresh();
+}
+
+void ResultsPanel::show_other(const QString& called, const SharedAssessment& other)
+{
+    parts_->compared_with = called;
+    parts_->other = other;
+    parts_->tabs->setTabVisible(parts_->tabs->indexOf(parts_->comparison), true);
+    parts_->refresh_comparison(
+        words::Speaker(words::Formatter(parts_->units, QLocale()), parts_->plan, *parts_->catalog));
+}
+
+void ResultsPanel::turn_to_comparison()
+{
+    parts_->tabs->setCurrentWidget(parts_->comparison);
+}
+
+void ResultsPanel::hide_other()
+{
+    parts_->compared_with.clear();
+    parts_->other.reset();
+    parts_->tabs->setTabVisible(parts_->tabs->indexOf(parts_->comparison), false);
 }
 
 WhatIfView& ResultsPanel::what_if()

@@ -24,8 +24,13 @@ public:
     void set_units(words::UnitSystem units);
     void set_catalog(SharedCatalog catalog);
     WhatIfView& what_if();
+    // The plan that stands beside this one, and what it is called; its assessment is null while it is worked out.
+    void show_other(const QString& called, const SharedAssessment& other);
+    void turn_to_comparison();
+    void hide_other();
 
 signals:
+    void comparisonClosed();
     // A finding or line was chosen: its plan element id or JSON Pointer, and its enclosure (may be empty).
     void placeChosen(const QString& where, const QString& enclosure);
 

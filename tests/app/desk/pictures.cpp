@@ -9,9 +9,11 @@
 #include <QMouseEvent>
 #include <QTabWidget>
 #include <QTemporaryDir>
+#include <QTreeWidget>
 #include <cstdio>
 
 #include "app/desk/look/theme.hpp"
+#include "app/desk/session/comparison_choice.hpp"
 #include "app/desk/session/plan_files.hpp"
 #include "app/desk/session/settings.hpp"
 #include "app/desk/window.hpp"
@@ -28,6 +30,34 @@ bool wait_for_result(const loam::desk::Window& window)
         QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
     }
     return window.up_to_date();
+}
+
+bool compare(loam::desk::Window& window, const QString& path)
+{
+    loam::desk::ComparisonChoice& comparison = window.comparison();
+    if (!comparison.with_file(path)) {
+        return false;
+    }
+    QElapsedTimer timer;
+    timer.start();
+    while (!comparison.assessment() && timer.elapsed() < 30000) {
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    }
+    return comparison.assessment() != nullptr;
+}
+
+void choose_row(QWidget& tab, int row)
+{
+    auto* table = qobject_cast<QTreeWidget*>(&tab);
+    table = table != nullptr ? table : tab.findChild<QTreeWidget*>();
+    if (table == nullptr || table->topLevelItemCount() == 0) {
+        return;
+    }
+    QTreeWidgetItem* item = table->topLevelItem(0);
+    for (int i = 0; i < row && item != nullptr; ++i) {
+        item = table->itemBelow(item);
+    }
+    table->setCurrentItem(item);
 }
 
 // "0.3,0.5": a third from the left, half way down.
@@ -66,6 +96,10 @@ int main(int argc, char** argv)
          {QStringLiteral("walls"), QStringLiteral("Fold the walls out.")},
          {QStringLiteral("course"), QStringLiteral("Day or drill that the chart of hours shows, from 0."),
           QStringLiteral("number"), QStringLiteral("0")},
+         {QStringLiteral("compare"), QStringLiteral("Plan to compare with; its tab is shown."), QStringLiteral("file")},
+         {QStringLiteral("only-differing"), QStringLiteral("Of the comparison, only what differs.")},
+         {QStringLiteral("row"), QStringLiteral("Row of the table in view to choose, from 0."),
+          QStringLiteral("number")},
          {QStringLiteral("pointer"), QStringLiteral("Where the mouse points, in shares of the drawing."),
           QStringLiteral("x,y")}});
     parser.process(application);
@@ -94,6 +128,15 @@ int main(int argc, char** argv)
     if (!wait_for_result(window)) {
         std::fputs("The plan was not assessed in time.\n", stderr);
         return 1;
+    }
+    if (parser.isSet(QStringLiteral("compare")) && !compare(window, parser.value(QStringLiteral("compare")))) {
+        return 3;
+    }
+    window.findChild<QCheckBox*>(QStringLiteral("onlyDiffering"))
+        ->setChecked(parser.isSet(QStringLiteral("only-differing")));
+    if (parser.isSet(QStringLiteral("row"))) {
+        choose_row(*window.findChild<QTabWidget*>(QStringLiteral("resultTabs"))->currentWidget(),
+                   parser.value(QStringLiteral("row")).toInt());
     }
     window.findChild<QComboBox*>(QStringLiteral("courseChooser"))
         ->setCurrentIndex(parser.value(QStringLiteral("course")).toInt());
