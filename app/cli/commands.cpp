@@ -33,6 +33,7 @@ std::span<const Command> commands()
          {prices,
           {"--csv", "", "for spreadsheets, as CSV", "", false},
           {"--json", "", "for programs, as JSON", "", false},
+          {"--aim", "AIM", "cheapest, fewest-packs or least-left-over", "cheapest fewest-packs least-left-over", false},
           date,
           units},
          1,

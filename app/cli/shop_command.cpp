@@ -29,6 +29,17 @@ std::vector<plan::Plan> told_apart(std::vector<plan::Plan> plans)
     return plans;
 }
 
+std::optional<buying::Aim> aim_of(const Arguments& arguments)
+{
+    const auto given = arguments.value("--aim");
+    if (!given) {
+        return std::nullopt;
+    }
+    return *given == QStringLiteral("fewest-packs")      ? buying::Aim::fewest_packs
+           : *given == QStringLiteral("least-left-over") ? buying::Aim::least_left_over
+                                                         : buying::Aim::cheapest;
+}
+
 } // namespace
 
 Exit run_shop(const Arguments& arguments)
@@ -43,7 +54,7 @@ Exit run_shop(const Arguments& arguments)
     }
     const Inputs& inputs = std::get<Inputs>(read);
     const std::vector<plan::Plan> plans = told_apart(inputs.plans);
-    const auto lines = assess::merged_order(plans, inputs.catalog, inputs.date);
+    const auto lines = assess::merged_order(plans, inputs.catalog, inputs.date, aim_of(arguments));
     const plan::Plan nameless;
     const words::Speaker speaker(inputs.formatter, plans.size() == 1 ? plans.front() : nameless, inputs.catalog);
     if (arguments.has("--csv")) {

@@ -3,6 +3,7 @@
 #include "app/words/sentences.hpp"
 #include "app/words/speaker.hpp"
 #include "app/words/verdicts.hpp"
+#include "core/assess/wishes.hpp"
 #include "core/plan/names.hpp"
 
 namespace loam::words {
@@ -30,6 +31,9 @@ QString spaced(std::string_view kebab)
 
 QString Speaker::need(std::string_view need) const
 {
+    if (need.starts_with(assess::own_need_prefix)) { // a line of the keeper's own, by its id
+        return name_of(std::string(need.substr(std::string_view(assess::own_need_prefix).size())));
+    }
     if (const Sentence* row = find_sentence(need_kind_names(), need)) {
         return translated(row->text);
     }

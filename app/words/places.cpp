@@ -86,6 +86,12 @@ std::string id_in_list(const plan::Plan& plan, const plan::Enclosure* enclosure,
     if (list == QStringLiteral("owned")) {
         return id_at(plan.owned, index);
     }
+    if (list == QStringLiteral("wishes")) {
+        return id_at(plan.wishes, index);
+    }
+    if (list == QStringLiteral("own_lines")) {
+        return id_at(plan.own_lines, index);
+    }
     if (enclosure == nullptr) {
         return {};
     }
@@ -141,6 +147,12 @@ std::optional<QString> element_name(const plan::Plan& plan, std::string_view id)
     }
     if (const auto* owned = with_id(plan.owned, id)) {
         return with_id(say("owned item"), owned->id);
+    }
+    if (const auto* wish = with_id(plan.wishes, id)) {
+        return with_id(say("change of needs"), wish->id);
+    }
+    if (const auto* line = with_id(plan.own_lines, id)) {
+        return QString::fromStdString(line->name);
     }
     return std::nullopt;
 }

@@ -163,6 +163,9 @@ QString Speaker::label(const Label& label) const
         }
         return names.join(QStringLiteral(", "));
     }
+    if (label.name == "need") {
+        return need(label.text);
+    }
     if (label.name == "limited_by") {
         return uncertainty(label.text);
     }

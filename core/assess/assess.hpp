@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/assess/assessment.hpp"
+#include "core/buying/pack_choice.hpp"
 #include "core/catalog/catalog.hpp"
 #include "core/plan/plan.hpp"
 
@@ -40,8 +41,9 @@ std::optional<Assessment> assess(const plan::Plan& plan, const catalog::Catalog&
                                  std::chrono::year_month_day today, Workspace& workspace, std::stop_token stop = {},
                                  const OnStage& on_stage = {});
 
-// One merged order over several plans, whole packs chosen over all of them together.
+// One merged order over several plans, whole packs chosen over all of them together, by `aim` or else as the first
+// plan has it. Each plan's own lines stand behind the packs.
 std::vector<ShoppingLine> merged_order(const std::vector<plan::Plan>& plans, const catalog::Catalog& catalog,
-                                       std::chrono::year_month_day today);
+                                       std::chrono::year_month_day today, std::optional<buying::Aim> aim = {});
 
 } // namespace loam::assess

@@ -6,6 +6,7 @@
 #include "core/assess/costs.hpp"
 #include "core/assess/needs.hpp"
 #include "core/assess/shopping.hpp"
+#include "core/assess/wishes.hpp"
 
 namespace loam::assess {
 
@@ -105,11 +106,13 @@ void add_shared_loads(const Context& context, const std::vector<Part>& parts, co
 void add_money(const Context& context, const std::vector<Part>& parts, const std::vector<Supplies>& supplies,
                Assessment& assessment, Notes& notes)
 {
-    const std::vector<buying::Need> needs = all_needs(context, parts, supplies);
+    const std::vector<buying::Need> drawn_up = all_needs(context, parts, supplies);
+    const std::vector<buying::Need> needs = as_wished(drawn_up, context.plan.wishes);
     const Currency currency = currency_of(context.plan);
-    const buying::Order order =
-        buying::order({{needs, owned_of(context.plan)}}, offers_of(context.catalog.prices, currency), currency,
-                      buying::Aim::cheapest, level_of(context.plan));
+    buying::Order order = buying::order({{needs, owned_of(context.plan)}}, offers_of(context.catalog.prices, currency),
+                                        currency, aim_of(context.plan), level_of(context.plan));
+    add_own_lines(order, context.plan, currency);
+    append(notes, judge_wishes(context, drawn_up));
     std::vector<RunningInputs> running;
     for (std::size_t i = 0; i < parts.size(); ++i) {
         running.push_back({parts[i].housed, &supplies[i].power, &supplies[i].water, &parts[i].instant->uv.result});

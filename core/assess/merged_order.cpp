@@ -2,6 +2,7 @@
 #include "core/assess/costs.hpp"
 #include "core/assess/needs.hpp"
 #include "core/assess/shopping.hpp"
+#include "core/assess/wishes.hpp"
 
 namespace loam::assess {
 
@@ -21,13 +22,13 @@ buying::Household household_of(const plan::Plan& plan, const catalog::Catalog& c
         parts.push_back({housed, &stages.back(), nullptr, nullptr});
         supplies.push_back(supplies_of(context, parts.back()));
     }
-    return {all_needs(context, parts, supplies), owned_of(plan)};
+    return {as_wished(all_needs(context, parts, supplies), plan.wishes), owned_of(plan)};
 }
 
 } // namespace
 
 std::vector<ShoppingLine> merged_order(const std::vector<plan::Plan>& plans, const catalog::Catalog& catalog,
-                                       std::chrono::year_month_day today)
+                                       std::chrono::year_month_day today, std::optional<buying::Aim> aim)
 {
     if (plans.empty()) {
         return {};
@@ -41,8 +42,14 @@ std::vector<ShoppingLine> merged_order(const std::vector<plan::Plan>& plans, con
     // One order has one currency: where a plan counts in another than the list, none is priced.
     const Currency list = Currency::find(catalog.prices.currency).value_or(currency_of(plans.front()));
     const auto offers = offers_of(catalog.prices, comparable ? list : Currency{"", 2});
-    return shopping_lines(buying::order(households, offers, list, buying::Aim::cheapest, level_of(plans.front())),
-                          catalog.prices);
+    buying::Order order =
+        buying::order(households, offers, list, aim.value_or(aim_of(plans.front())), level_of(plans.front()));
+    for (const plan::Plan& plan : plans) {
+        if (comparable) {
+            add_own_lines(order, plan, list);
+        }
+    }
+    return shopping_lines(order, catalog.prices);
 }
 
 } // namespace loam::assess

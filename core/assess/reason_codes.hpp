@@ -77,6 +77,7 @@ inline constexpr auto need_codes = std::to_array<CodeEntry>({
     {"need.substrate"}, // litres to fill in, before settling
     {"need.cover"},
     {"need.fitting"},
+    {"need.own-line"},         // the keeper's own
     {"need.conditioner"},      // a year's worth
     {"need.filter-cartridge"}, // likewise, by volume
     {"need.scale"},

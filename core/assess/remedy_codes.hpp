@@ -94,6 +94,7 @@ inline constexpr auto remedy_codes = std::to_array<CodeEntry>({
     {"remedy.state", "", "where"},
     {"remedy.add-prices", "", "needs"},
     {"remedy.other-price-list", "", "currency"},
+    {"remedy.put-back", "", "need"},
 });
 
 } // namespace loam::assess

@@ -3,6 +3,7 @@
 
 #include "core/assess/costs.hpp"
 #include "core/assess/shelf.hpp"
+#include "core/assess/wishes.hpp"
 #include "core/independent.hpp"
 
 namespace loam::assess {
@@ -109,6 +110,9 @@ std::vector<cost::Renewal> renewals(const Context& context, const std::vector<bu
 {
     std::vector<cost::Renewal> all;
     const Currency currency = currency_of(context.plan);
+    for (const cost::Renewal& own : own_renewals(context.plan, currency)) {
+        all.push_back(own);
+    }
     const auto offers = offers_of(context.catalog.prices, currency);
     Shelf shelf(context.plan.owned, offers);
     for (const buying::Need& need : needs) {

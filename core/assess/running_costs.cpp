@@ -2,6 +2,7 @@
 
 #include "core/assess/costs.hpp"
 #include "core/assess/upkeep.hpp"
+#include "core/assess/wishes.hpp"
 #include "core/independent.hpp"
 
 namespace loam::assess {
@@ -13,7 +14,7 @@ namespace {
 void add_consumption(const Context& context, std::vector<cost::Consumption>& all, cost::Kind kind,
                      const std::string& serves, const Range& per_year)
 {
-    if (per_year.high <= 0.0) {
+    if (per_year.high <= 0.0 || left_out(context.plan.wishes, serves)) {
         return;
     }
     const auto price = cheapest_by_unit(context.catalog.prices, serves);

@@ -96,6 +96,19 @@ buying::Level level_of(const plan::Plan& plan)
     return buying::Level::typical;
 }
 
+buying::Aim aim_of(const plan::Plan& plan)
+{
+    switch (plan.budget.pack_aim.value_or(plan::PackAim::cheapest)) {
+    case plan::PackAim::cheapest:
+        return buying::Aim::cheapest;
+    case plan::PackAim::fewest_packs:
+        return buying::Aim::fewest_packs;
+    case plan::PackAim::least_left_over:
+        return buying::Aim::least_left_over;
+    }
+    return buying::Aim::cheapest;
+}
+
 std::vector<buying::ItemOffer> offers_of(const catalog::PriceList& prices, const Currency& currency)
 {
     const bool comparable = prices.currency == currency.code;

@@ -18,6 +18,7 @@ bool prices_match(const plan::Plan& plan, const catalog::Catalog& catalog);
 
 std::vector<buying::Owned> owned_of(const plan::Plan& plan);
 buying::Level level_of(const plan::Plan& plan);
+buying::Aim aim_of(const plan::Plan& plan);
 
 std::vector<ShoppingLine> shopping_lines(const buying::Order& order, const catalog::PriceList& prices);
 

@@ -22,8 +22,8 @@ std::vector<std::size_t> serving(const Need& need, const std::vector<ItemOffer>&
 // Where nothing serves them, needs are alike only with the same fit: each would be served by something else.
 bool alike(const Demand& demand, const Need& need, const std::vector<std::size_t>& items)
 {
-    return demand.first.kind == need.kind && demand.first.unit == need.unit && demand.items == items &&
-           (!items.empty() || demand.first.fits_value == need.fits_value);
+    return demand.first.kind == need.kind && demand.first.item == need.item && demand.first.unit == need.unit &&
+           demand.items == items && (!items.empty() || demand.first.fits_value == need.fits_value);
 }
 
 void join(std::vector<std::string>& to, const std::vector<std::string>& from)

@@ -13,8 +13,9 @@ struct Need {
     std::string unit;
     std::optional<double> fits_value; // what chooses among the items of a kind: watts, floor area, outlets
     std::vector<std::string> enclosures;
-    std::string why;   // a code that app/words knows
-    std::string where; // the plan element it comes from
+    std::string why;    // a code that app/words knows
+    std::string where;  // the plan element it comes from
+    std::string item{}; // the only one that will do; empty: whatever serves the kind
     friend bool operator==(const Need&, const Need&) = default;
 };
 

@@ -4,6 +4,9 @@ namespace loam::buying {
 
 bool serves(const ItemOffer& item, const Need& need)
 {
+    if (!need.item.empty()) { // whoever wishes for it knows what it does
+        return item.id == need.item && item.unit == need.unit;
+    }
     return item.serves == need.kind && item.unit == need.unit && fits(item, need);
 }
 

@@ -34,7 +34,7 @@ struct ItemOffer {
 // items without bounds: what is not known is not guessed.
 bool fits(const ItemOffer& item, const Need& need);
 
-// The right kind, in the same unit, and fits.
+// The right kind, in the same unit, and fits; or the very item that is wished for, in the same unit.
 bool serves(const ItemOffer& item, const Need& need);
 
 } // namespace loam::buying

@@ -35,6 +35,8 @@ void describe(json::Archive& archive, Photoperiod& photoperiod);
 void describe(json::Archive& archive, Moisture& moisture);
 void describe(json::Archive& archive, Enclosure& enclosure);
 void describe(json::Archive& archive, OwnedItem& owned);
+void describe(json::Archive& archive, Wish& wish);
+void describe(json::Archive& archive, OwnLine& line);
 void describe(json::Archive& archive, Budget& budget);
 void describe(json::Archive& archive, Plan& plan);
 

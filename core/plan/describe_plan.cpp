@@ -59,11 +59,37 @@ void describe(json::Archive& archive, OwnedItem& owned)
     archive.extras(owned.extras);
 }
 
+void describe(json::Archive& archive, Wish& wish)
+{
+    archive.text(limits::id_key, wish.id, limits::id);
+    archive.text({"need", "The kind of need that is changed, as price lists name it."}, wish.need,
+                 {.min_length = 1, .max_length = 80, .pattern = json::dotted_id});
+    archive.text({"where", "The element it comes from; absent: wherever it comes from."}, wish.where, limits::id);
+    archive.text({"item", "An item id of the price list to buy in its place; absent: it is left out."}, wish.item,
+                 {.min_length = 1, .max_length = 80, .pattern = json::dotted_id});
+    archive.text({"reason", "Why."}, wish.reason, {.max_length = 200});
+    archive.extras(wish.extras);
+}
+
+void describe(json::Archive& archive, OwnLine& line)
+{
+    archive.text(limits::id_key, line.id, limits::id);
+    archive.text({"name", "What it is."}, line.name, {.min_length = 1, .max_length = 200});
+    archive.integer({"quantity", "How many."}, line.quantity, {.min = 1.0, .max = 1000.0});
+    archive.decimal({"price", "Price of one in the plan's currency, kept as written; absent: not known."}, line.price,
+                    {.min = 0.0, .max = 1000000000.0});
+    archive.number({"every_months", "Bought again after so many months; absent: once."}, line.every_months,
+                   {.min = 0.1, .max = 1200.0});
+    archive.extras(line.extras);
+}
+
 void describe(json::Archive& archive, Budget& budget)
 {
     archive.integer({"horizon_years", "Years to look ahead."}, budget.horizon_years, {.min = 1.0, .max = 60.0});
     archive.number({"discount_rate", "Discount rate per year, 0 to 1."}, budget.discount_rate, limits::fraction);
     archive.choice({"price_level", "Which of the three prices to plan with."}, budget.price_level, price_level_names);
+    archive.choice({"pack_aim", "By what the packs of a need are chosen; absent: the cheapest."}, budget.pack_aim,
+                   pack_aim_names);
     archive.text({"channel", "Where things are bought, as the price list names it."}, budget.channel,
                  {.min_length = 1, .max_length = 40, .pattern = json::kebab_id});
     archive.number({"contingency", "Share added to the cost of setting up, 0 to 1."}, budget.contingency,
@@ -83,6 +109,9 @@ void describe(json::Archive& archive, Plan& plan)
     archive.object_or_default({"site", "Room, circuits, strips, stands."}, plan.site);
     archive.list({"enclosures", "The enclosures."}, plan.enclosures, {.max_items = 50});
     archive.list({"owned", "What is there already and need not be bought."}, plan.owned, {.max_items = 500});
+    archive.list({"wishes", "Changes of the bill of needs, which is drawn up from the rest."}, plan.wishes,
+                 {.max_items = 500});
+    archive.list({"own_lines", "What else is to be bought."}, plan.own_lines, {.max_items = 500});
     archive.object_or_default({"budget", "How the costs are reckoned."}, plan.budget);
     archive.extras(plan.extras);
 }

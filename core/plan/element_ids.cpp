@@ -40,6 +40,8 @@ void for_each_id(const Plan& plan, const Visit& visit)
         visit_enclosure(plan.enclosures[i], json::pointer_to("/enclosures", i), visit);
     }
     visit_list(plan.owned, "/owned", visit);
+    visit_list(plan.wishes, "/wishes", visit);
+    visit_list(plan.own_lines, "/own_lines", visit);
 }
 
 } // namespace loam::plan

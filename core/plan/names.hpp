@@ -39,6 +39,7 @@ inline constexpr std::array<std::string_view, 3> condition_names{"well", "underw
 inline constexpr std::array<std::string_view, 3> water_source_names{"tap", "filtered", "reverse-osmosis"};
 inline constexpr std::array<std::string_view, 2> light_year_names{"same", "with-the-sky"};
 inline constexpr std::array<std::string_view, 3> price_level_names{"low", "typical", "high"};
+inline constexpr std::array<std::string_view, 3> pack_aim_names{"cheapest", "fewest-packs", "least-left-over"};
 
 constexpr std::string_view name_of(FittingKind kind)
 {

@@ -59,12 +59,38 @@ struct OwnedItem {
     friend bool operator==(const OwnedItem&, const OwnedItem&) = default;
 };
 
+// A change of the bill of needs, which the program draws up itself.
+struct Wish {
+    std::string id;
+    std::string need;                 // kind, as price lists name it: "measure.infrared-thermometer"
+    std::optional<std::string> where; // id of the element that it comes from; absent: wherever it does
+    std::optional<std::string> item;  // of the price list, to be bought in its place; absent: it is left out
+    std::optional<std::string> reason;
+    json::Extras extras;
+    friend bool operator==(const Wish&, const Wish&) = default;
+};
+
+// What the keeper adds to the order.
+struct OwnLine {
+    std::string id;
+    std::string name;
+    std::int64_t quantity = 1;          // 1..1000
+    std::optional<Decimal> price;       // of one, in the plan's currency; absent: not known
+    std::optional<double> every_months; // bought again after so long; absent: once
+    json::Extras extras;
+    friend bool operator==(const OwnLine&, const OwnLine&) = default;
+};
+
 enum class PriceLevel { low, typical, high };
+
+// By what the packs of a need are chosen.
+enum class PackAim { cheapest, fewest_packs, least_left_over };
 
 struct Budget {
     std::optional<std::int64_t> horizon_years; // 1..60
     std::optional<double> discount_rate;       // per year, 0..1
     std::optional<PriceLevel> price_level;
+    std::optional<PackAim> pack_aim; // absent: cheapest
     std::optional<std::string> channel;
     std::optional<double> contingency; // share added to the startup, 0..1
     json::Extras extras;
@@ -80,6 +106,8 @@ struct Plan {
     Site site;
     std::vector<Enclosure> enclosures;
     std::vector<OwnedItem> owned;
+    std::vector<Wish> wishes;
+    std::vector<OwnLine> own_lines;
     Budget budget;
     json::Extras extras;
     friend bool operator==(const Plan&, const Plan&) = default;

@@ -4,6 +4,10 @@
 #include <algorithm>
 #include <set>
 
+#include "app/words/capitals.hpp"
+#include "app/words/speaker.hpp"
+#include "core/assess/wishes.hpp"
+
 namespace loam::desk {
 
 using words::Quantity;
@@ -62,6 +66,40 @@ std::vector<Option> items(const FormState& state)
     return options;
 }
 
+std::vector<Option> items_or_nothing(const FormState& state)
+{
+    std::vector<Option> options = items(state);
+    options.insert(options.begin(), {QString(), QObject::tr("nothing: left out")});
+    return options;
+}
+
+QString name_of_need(const FormState& state, const std::string& kind)
+{
+    return words::capitalised(words::Speaker(state.formatter, state.plan, *state.catalog).need(kind));
+}
+
+// What the order needs as it stands, and what was changed of it before.
+std::vector<Option> needs(const FormState& state)
+{
+    std::set<std::string> kinds;
+    for (const assess::ShoppingLine& line :
+         state.assessment ? state.assessment->shopping : std::vector<assess::ShoppingLine>{}) {
+        if (!line.need.starts_with(assess::own_need_prefix)) {
+            kinds.insert(line.need);
+        }
+    }
+    for (const plan::Wish& wish : state.plan.wishes) {
+        kinds.insert(wish.need);
+    }
+    std::vector<Option> options;
+    for (const std::string& kind : kinds) {
+        options.push_back({QString::fromStdString(kind), name_of_need(state, kind)});
+    }
+    std::sort(options.begin(), options.end(),
+              [](const Option& a, const Option& b) { return a.text.localeAwareCompare(b.text) < 0; });
+    return options;
+}
+
 } // namespace
 
 BudgetPage::BudgetPage(FormState& state, QWidget* parent) : Page(state, "budgetPage", parent)
@@ -82,6 +120,9 @@ BudgetPage::BudgetPage(FormState& state, QWidget* parent) : Page(state, "budgetP
                     slot_of(own, &plan::Budget::discount_rate));
     budget.enumeration<plan::PriceLevel>(tr("Price level"), "price_level", {tr("low"), tr("typical"), tr("high")},
                                          member_of(own, &plan::Budget::price_level));
+    budget.enumeration<plan::PackAim>(tr("Packs"), "pack_aim",
+                                      {tr("the cheapest"), tr("the fewest"), tr("the least left over")},
+                                      member_of(own, &plan::Budget::pack_aim));
     budget.quantity(tr("Set aside for surprises"), "contingency", Quantity::fraction, {0.0, 1.0},
                     slot_of(own, &plan::Budget::contingency));
 
@@ -109,6 +150,70 @@ BudgetPage::BudgetPage(FormState& state, QWidget* parent) : Page(state, "budgetP
                  slot_of(chosen, &plan::OwnedItem::quantity));
     set.quantity(tr("Age"), "age_months", Quantity::months, {0.0, 1200.0},
                  slot_of(chosen, &plan::OwnedItem::age_months));
+
+    add_wishes();
+    add_own_lines();
+}
+
+void BudgetPage::add_wishes()
+{
+    heading(tr("Needed otherwise"));
+    ElementList& wishes =
+        elements(tr("change"),
+                 actions_for<plan::Wish>([](plan::Plan& plan) { return &plan.wishes; }, "w",
+                                         [](plan::Plan&) {
+                                             plan::Wish wish;
+                                             wish.need = "measure.infrared-thermometer";
+                                             return wish;
+                                         },
+                                         [](const plan::Wish& wish, FormState& form) {
+                                             const QString need = name_of_need(form, wish.need);
+                                             return wish.item
+                                                        ? tr("%1: %2").arg(need, QString::fromStdString(*wish.item))
+                                                        : tr("%1: left out").arg(need);
+                                         }));
+    const std::function<plan::Wish*(plan::Plan&)> chosen = [&wishes](plan::Plan& plan) {
+        return element_in(plan.wishes, wishes.chosen());
+    };
+    FieldSet& set =
+        fields([&wishes](plan::Plan& plan) { return element_pointer("/wishes", &plan.wishes, wishes.chosen()); });
+    set.choice(tr("Need"), "need", text_choice(member_of(chosen, &plan::Wish::need), needs));
+    set.choice(tr("Buy instead"), "item", optional_text_choice(member_of(chosen, &plan::Wish::item), items_or_nothing));
+    set.text(tr("Why"), "reason", [chosen](plan::Plan& plan) {
+        plan::Wish* wish = chosen(plan);
+        return wish != nullptr ? TextSlot(&wish->reason) : TextSlot();
+    });
+}
+
+void BudgetPage::add_own_lines()
+{
+    heading(tr("Lines of your own"));
+    ElementList& lines =
+        elements(tr("line"), actions_for<plan::OwnLine>([](plan::Plan& plan) { return &plan.own_lines; }, "l",
+                                                        [](plan::Plan&) {
+                                                            plan::OwnLine line;
+                                                            line.name = tr("Something else").toStdString();
+                                                            return line;
+                                                        },
+                                                        [](const plan::OwnLine& line, FormState& form) {
+                                                            return QStringLiteral("%1 × %2").arg(
+                                                                form.formatter.count(line.quantity),
+                                                                QString::fromStdString(line.name));
+                                                        }));
+    const std::function<plan::OwnLine*(plan::Plan&)> chosen = [&lines](plan::Plan& plan) {
+        return element_in(plan.own_lines, lines.chosen());
+    };
+    FieldSet& set =
+        fields([&lines](plan::Plan& plan) { return element_pointer("/own_lines", &plan.own_lines, lines.chosen()); });
+    set.text(tr("What"), "name", [chosen](plan::Plan& plan) {
+        plan::OwnLine* line = chosen(plan);
+        return line != nullptr ? TextSlot(&line->name) : TextSlot();
+    });
+    set.quantity(tr("How many"), "quantity", Quantity::number, {1.0, 1000.0},
+                 slot_of(chosen, &plan::OwnLine::quantity));
+    set.price(tr("Price of one"), "price", member_of(chosen, &plan::OwnLine::price));
+    set.quantity(tr("Again after"), "every_months", Quantity::months, {0.1, 1200.0},
+                 slot_of(chosen, &plan::OwnLine::every_months));
 }
 
 } // namespace loam::desk

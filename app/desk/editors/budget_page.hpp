@@ -1,4 +1,4 @@
-// Title, currency, place of law, horizon, and what is owned already.
+// Title, currency, place of law, horizon, what is owned already, what is needed otherwise, and lines of one's own.
 #pragma once
 
 #include "app/desk/editors/page.hpp"
@@ -10,6 +10,10 @@ class BudgetPage : public Page {
 
 public:
     BudgetPage(FormState& state, QWidget* parent);
+
+private:
+    void add_wishes();
+    void add_own_lines();
 };
 
 } // namespace loam::desk

@@ -26,6 +26,12 @@ constexpr Sentence rows[] = {
      QT_TRANSLATE_NOOP(
          "sentences",
          "You own “{item}” ({quantity}), which the price list does not have. It is not set off against anything.")},
+    {"money.wish-idle",
+     QT_TRANSLATE_NOOP("sentences", "A change of the needs meets nothing: the plan needs no {need}, or the price list "
+                                    "has no such item in its unit ({item}).")},
+    {"money.left-out", QT_TRANSLATE_NOOP("sentences", "Left out of the order at your wish: {need}.")},
+    {"money.safety-left-out",
+     QT_TRANSLATE_NOOP("sentences", "Left out of the order at your wish, though safety hangs on it: {need}.")},
     {"money.too-large", QT_TRANSLATE_NOOP("sentences", "A sum is too large to be computed exactly.")},
 };
 

@@ -10,6 +10,7 @@ constexpr Sentence rows[] = {
     {"need.shell", QT_TRANSLATE_NOOP("sentences", "the box itself")},
     {"need.stand", QT_TRANSLATE_NOOP("sentences", "carries the box")},
     {"need.device", QT_TRANSLATE_NOOP("sentences", "equipment of the plan")},
+    {"need.own-line", QT_TRANSLATE_NOOP("sentences", "a line of your own")},
     {"need.spare-lamp", QT_TRANSLATE_NOOP("sentences", "a spare: warmth or UV hangs on this lamp")},
     {"need.holder", QT_TRANSLATE_NOOP("sentences", "holds a hot lamp safely")},
     {"need.guard", QT_TRANSLATE_NOOP("sentences", "keeps animals off a hot lamp")},

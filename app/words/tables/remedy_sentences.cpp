@@ -141,6 +141,7 @@ constexpr Sentence rows[] = {
 
     {"remedy.state", QT_TRANSLATE_NOOP("sentences", "Enter this in the plan: {where}.")},
     {"remedy.add-prices", QT_TRANSLATE_NOOP("sentences", "Add prices for these to the price list: {needs}.")},
+    {"remedy.put-back", QT_TRANSLATE_NOOP("sentences", "Put it back on the list: {need}.")},
     {"remedy.other-price-list", QT_TRANSLATE_NOOP("sentences", "Use a price list in {currency}.")},
 };
 
