@@ -15,6 +15,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "app/desk/document/have_it.hpp"
 #include "app/desk/document/plan_document.hpp"
 #include "app/desk/document/trial_runner.hpp"
 #include "app/desk/editors/form_panel.hpp"
@@ -153,6 +154,8 @@ void Window::wire_panels()
     connect(drawing_, &DrawingView::elementChosen, this,
             [this](const QString& id) { form_->reveal(id, form_->enclosure()); });
     connect(drawing_, &DrawingView::deviceDragged, this, &Window::move_device);
+    connect(results_, &ResultsPanel::haveIt, this, &Window::take_tick);
+    connect(results_, &ResultsPanel::shoppingExportWanted, this, &Window::export_shopping);
     WhatIfView& what_if = results_->what_if();
     connect(&what_if, &WhatIfView::wanted, this, [this](const std::string& enclosure, const assess::Trial& trial) {
         trials_->request(document_->plan(), catalog_, enclosure, trial);
@@ -200,6 +203,17 @@ void Window::take_trial(const std::string& enclosure, const assess::Trial& trial
 {
     if (const auto changed = assess::with_trial(document_->plan(), *catalog_, enclosure, trial)) {
         take_edit(tr("Take what was tried"), QString(), *changed);
+    }
+}
+
+void Window::take_tick(const assess::ShoppingLine& line, bool have)
+{
+    const plan::Plan before = document_->plan();
+    const QString name = QString::fromStdString(line.item_name);
+    take_edit(have ? tr("Have “%1”").arg(name) : tr("Buy “%1”").arg(name), QString(),
+              have ? with_it(before, line) : without_it(before, line));
+    if (document_->plan() == before) {
+        results_->show_order_again(); // the tick says what the plan says
     }
 }
 

@@ -69,6 +69,7 @@ private:
     // Takes an edit of the form, or says why it can't be: a plan that would not open again is never made.
     void take_edit(const QString& text, const QString& field, const plan::Plan& changed);
     void take_trial(const std::string& enclosure, const assess::Trial& trial);
+    void take_tick(const assess::ShoppingLine& line, bool have);
     void move_device(const QString& id, const QPointF& to_m, int drag);
     void catalog_changed(const SharedCatalog& catalog);
     void comparison_changed();
@@ -77,6 +78,9 @@ private:
     void refresh_title();
     void refresh_status();
     void print_sheets(bool to_pdf);
+    void export_shopping();
+    bool may_hand_out(); // says so where the figures are not there yet
+    void say_exported(const QString& path);
 
     Settings& settings_;
     PriceChoice* prices_;

@@ -12,9 +12,11 @@
 #include "app/desk/document/plan_document.hpp"
 #include "app/desk/print/sheet_printing.hpp"
 #include "app/desk/session/comparison_choice.hpp"
+#include "app/desk/session/csv_export.hpp"
 #include "app/desk/session/plan_files.hpp"
 #include "app/desk/session/price_choice.hpp"
 #include "app/desk/session/settings.hpp"
+#include "app/report/shopping.hpp"
 
 namespace loam::desk {
 
@@ -173,11 +175,36 @@ void Window::build_help_menu()
     add(menu, tr("&About Loamstead"), "helpAbout", {}, this, [this] { show_about(this); });
 }
 
+bool Window::may_hand_out()
+{
+    if (assessment_ && up_to_date()) {
+        return true;
+    }
+    QMessageBox::information(this, tr("One moment"),
+                             tr("The figures are still being worked out. Try again in a moment."));
+    return false;
+}
+
+void Window::export_shopping()
+{
+    if (!may_hand_out()) {
+        return;
+    }
+    const words::Speaker speaker(words::Formatter(settings_.units(), QLocale()), document_->plan(), *catalog_);
+    say_exported(export_csv_asking(tr("Export the shopping list"), tr("shopping"),
+                                   report::shopping_csv(assessment_->shopping, speaker), this));
+}
+
+void Window::say_exported(const QString& path)
+{
+    if (!path.isEmpty()) {
+        statusBar()->showMessage(tr("The table was saved as “%1”.").arg(path), 10000);
+    }
+}
+
 void Window::print_sheets(bool to_pdf)
 {
-    if (!assessment_ || !up_to_date()) {
-        QMessageBox::information(this, tr("One moment"),
-                                 tr("The figures are still being worked out. Try again in a moment."));
+    if (!may_hand_out()) {
         return;
     }
     const SheetJob job{document_->plan(), *assessment_, *catalog_, settings_.units(), settings_.paper()};

@@ -21,13 +21,18 @@ std::string quoted_where_needed(std::string text)
 
 } // namespace
 
-std::string csv_cell(std::string text)
+std::string no_formula(std::string text)
 {
     // By common practice (OWASP, "CSV Injection", from memory).
     if (!text.empty() && std::string_view("=+-@\t\r").find(text.front()) != std::string_view::npos) {
         text.insert(text.begin(), '\'');
     }
-    return quoted_where_needed(std::move(text));
+    return text;
+}
+
+std::string csv_cell(std::string text)
+{
+    return quoted_where_needed(no_formula(std::move(text)));
 }
 
 std::string csv_cell(const json::Node& node)

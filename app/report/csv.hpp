@@ -8,8 +8,9 @@
 
 namespace loam::report {
 
-// One that a spreadsheet would take for a formula gets an apostrophe in front.
-std::string csv_cell(std::string text);
+// What a spreadsheet would take for a formula gets an apostrophe in front.
+std::string no_formula(std::string text);
+std::string csv_cell(std::string text);       // such, and quoted where needed
 std::string csv_cell(const json::Node& node); // numbers as they are; null: empty
 std::string csv_row(const std::vector<std::string>& cells);
 

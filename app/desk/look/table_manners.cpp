@@ -19,8 +19,9 @@ public:
         QSize size = QStyledItemDelegate::sizeHint(option, index);
         if (index.parent().isValid()) {
             constexpr int margins = 7; // what the style leaves free around a text
-            const int width =
-                table_.columnWidth(index.column()) - (index.column() == 0 ? 2 * table_.indentation() : 0) - margins;
+            const int width = table_.columnWidth(index.column()) -
+                              (index.column() == 0 ? depth(index) * table_.indentation() : 0) - box(option, index) -
+                              margins;
             const int text =
                 option.fontMetrics.boundingRect(0, 0, width, 10000, Qt::TextWordWrap, index.data().toString()).height();
             size.setHeight(text + 4);
@@ -29,6 +30,19 @@ public:
     }
 
 private:
+    static int depth(const QModelIndex& index) { return index.isValid() ? 1 + depth(index.parent()) : 0; }
+
+    // What a box to tick takes before the text.
+    static int box(const QStyleOptionViewItem& option, const QModelIndex& index)
+    {
+        if (!index.data(Qt::CheckStateRole).isValid() || option.widget == nullptr) {
+            return 0;
+        }
+        const QStyle* style = option.widget->style();
+        return style->pixelMetric(QStyle::PM_IndicatorWidth, &option, option.widget) +
+               2 * (style->pixelMetric(QStyle::PM_FocusFrameHMargin, &option, option.widget) + 1);
+    }
+
     QTreeWidget& table_;
 };
 

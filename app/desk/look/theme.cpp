@@ -4,6 +4,8 @@
 #include <QStyle>
 #include <QStyleFactory>
 
+#include "app/desk/look/outlined_boxes.hpp"
+
 namespace loam::desk {
 
 namespace {
@@ -58,7 +60,7 @@ void apply_theme(QApplication& application, Theme theme)
 {
     // Fusion honours a palette everywhere; native styles honour it in part and would give half-dark windows.
     static const QPalette desktop_palette = QApplication::palette();
-    application.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    application.setStyle(new OutlinedBoxes(QStyleFactory::create(QStringLiteral("Fusion"))));
     const bool dark = theme == Theme::dark || (theme == Theme::system && is_dark(desktop_palette));
     application.setPalette(palette_of(dark ? dark_tones : light_tones));
 }

@@ -84,7 +84,7 @@ void ResultsPanel::Parts::refresh()
     const words::Speaker speaker(words::Formatter(units, QLocale()), plan, *catalog);
     findings->show_findings(*assessment, speaker);
     refresh_enclosure(speaker);
-    shopping->show_order(*assessment, speaker);
+    shopping->show_order(*assessment, plan, speaker);
     costs->show_costs(*assessment, speaker);
     refresh_comparison(speaker);
     const auto serious = std::count_if(assessment->findings.begin(), assessment->findings.end(), [](const Finding& f) {
@@ -151,7 +151,7 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
                     explain(index.data(explanation_role));
                 }
             });
-    for (QTreeWidget* table : {static_cast<QTreeWidget*>(parts_->figures), static_cast<QTreeWidget*>(parts_->shopping),
+    for (QTreeWidget* table : {static_cast<QTreeWidget*>(parts_->figures), parts_->shopping->table(),
                                parts_->costs->table(), parts_->year->table(), parts_->comparison->table()}) {
         connect(table, &QTreeWidget::currentItemChanged, this, [this, table, explain](QTreeWidgetItem* item) {
             const QWidget* tab = parts_->tabs->currentWidget();
@@ -180,11 +180,14 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
             return;
         }
         const QAbstractItemView* table = tab == parts_->costs        ? parts_->costs->table()
+                                         : tab == parts_->shopping   ? parts_->shopping->table()
                                          : tab == parts_->year       ? parts_->year->table()
                                          : tab == parts_->comparison ? parts_->comparison->table()
                                                                      : qobject_cast<const QAbstractItemView*>(tab);
         explain(table->currentIndex().siblingAtColumn(0).data(explanation_role));
     });
+    connect(parts_->shopping, &ShoppingView::haveIt, this, &ResultsPanel::haveIt);
+    connect(parts_->shopping, &ShoppingView::exportWanted, this, &ResultsPanel::shoppingExportWanted);
     connect(parts_->comparison, &ComparisonView::closed, this, &ResultsPanel::comparisonClosed);
     connect(parts_->why, &WhyPane::placeChosen, this, &ResultsPanel::placeChosen);
     connect(parts_->findings, &QListView::doubleClicked, this, [this](const QModelIndex& index) {
@@ -237,6 +240,15 @@ void ResultsPanel::show_other(const QString& called, const SharedAssessment& oth
     parts_->tabs->setTabVisible(parts_->tabs->indexOf(parts_->comparison), true);
     parts_->refresh_comparison(
         words::Speaker(words::Formatter(parts_->units, QLocale()), parts_->plan, *parts_->catalog));
+}
+
+void ResultsPanel::show_order_again()
+{
+    if (parts_->assessment) {
+        parts_->shopping->show_order(
+            *parts_->assessment, parts_->plan,
+            words::Speaker(words::Formatter(parts_->units, QLocale()), parts_->plan, *parts_->catalog));
+    }
 }
 
 void ResultsPanel::turn_to_comparison()

@@ -27,10 +27,14 @@ public:
     // The plan that stands beside this one, and what it is called; its assessment is null while it is worked out.
     void show_other(const QString& called, const SharedAssessment& other);
     void turn_to_comparison();
+    void show_order_again(); // where a tick was not taken
     void hide_other();
 
 signals:
     void comparisonClosed();
+    // A line of the order was ticked off, or is to be bought after all.
+    void haveIt(const loam::assess::ShoppingLine& line, bool have);
+    void shoppingExportWanted();
     // A finding or line was chosen: its plan element id or JSON Pointer, and its enclosure (may be empty).
     void placeChosen(const QString& where, const QString& enclosure);
 

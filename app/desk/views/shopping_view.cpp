@@ -1,127 +1,190 @@
 #include "app/desk/views/shopping_view.hpp"
 
 #include <QHeaderView>
-#include <map>
+#include <QScrollBar>
+#include <QSet>
+#include <QSignalBlocker>
+#include <QTreeWidget>
+#include <QTreeWidgetItemIterator>
+#include <QVBoxLayout>
+#include <optional>
 
 #include "app/desk/look/table_manners.hpp"
-#include "app/desk/views/explanation.hpp"
-#include "app/sheets/typography.hpp"
+#include "app/desk/views/shopping_item.hpp"
+#include "app/desk/views/table_bar.hpp"
+#include "app/report/shopping_groups.hpp"
 #include "app/words/capitals.hpp"
-#include "app/words/quantity.hpp"
 #include "app/words/verdicts.hpp"
 
 namespace loam::desk {
 
 namespace {
 
-enum Column { item_column, packs_column, each_column, total_column, left_column, for_column };
+constexpr int line_role = Qt::UserRole + 2; // the line's place among those shown
 
-QString enclosure_names(const assess::ShoppingLine& line, std::size_t enclosures, const words::Speaker& speaker)
+QString sum_text(const std::vector<assess::ShoppingLine>& lines, const words::Speaker& speaker)
 {
-    if (line.enclosures.size() >= enclosures) {
-        return QObject::tr("all");
+    std::int64_t to_buy = 0;
+    std::optional<Money> sum; // of the lines as printed
+    for (const assess::ShoppingLine& line : lines) {
+        to_buy += line.amount_needed > 0.0 ? 1 : 0;
+        if (line.line_total) {
+            sum = sum ? *sum + line.line_total->typical : line.line_total->typical;
+        }
     }
-    QStringList names;
-    for (const std::string& id : line.enclosures) {
-        names << speaker.name_of(id);
-    }
-    return names.join(QStringLiteral(" · "));
-}
-
-Explanation explain(const assess::ShoppingLine& line, const QString& name, const words::Speaker& speaker)
-{
     const words::Formatter& formatter = speaker.formatter();
-    Explanation explanation;
-    explanation.title = name;
-    explanation.how = speaker.why(line);
-    explanation.inputs = QObject::tr("Needed: %1").arg(formatter.figure(line.amount_needed, line.unit));
-    if (line.amount_owned > 0.0) {
-        explanation.inputs +=
-            QStringLiteral("\n") + QObject::tr("Already owned: %1").arg(formatter.figure(line.amount_owned, line.unit));
-    }
-    if (line.line_total) {
-        explanation.inputs += QStringLiteral("\n") + QObject::tr("Cost: %1").arg(formatter.money(*line.line_total));
-    } else {
-        explanation.inputs += line.amount_needed <= 0.0
-                                  ? QString()
-                                  : QStringLiteral("\n") + QObject::tr("No price is known, so it is not in the total.");
-    }
-    explanation.where = QString::fromStdString(line.where);
-    return explanation;
+    const QString count = QObject::tr("To buy: %1 of %2 lines")
+                              .arg(formatter.count(to_buy), formatter.count(static_cast<std::int64_t>(lines.size())));
+    return (sum ? QObject::tr("%1, typically %2.").arg(count, formatter.money(*sum)) : count + QLatin1Char('.')) +
+           QLatin1Char(' ') + QObject::tr("Tick what you have.");
 }
 
-// As on paper: a pack of a single piece says nothing that the item does not.
-QString with_pack(const QString& name, const assess::ShoppingLine& line)
+void make_bold(QTreeWidgetItem& item, const QFont& plain)
 {
-    const bool worth_naming = !line.pack.empty() && line.pack != "one";
-    return sheets::figures_kept_whole(worth_naming ? name + QStringLiteral(" – ") + QString::fromStdString(line.pack)
-                                                   : name);
+    QFont bold = plain;
+    bold.setBold(true);
+    for (const int column : {item_column, total_column}) {
+        item.setFont(column, bold);
+    }
 }
 
-QTreeWidgetItem* item_of(const assess::ShoppingLine& line, std::size_t enclosures, const words::Speaker& speaker)
+// Where there is one place only, its name would head everything and say nothing.
+QTreeWidgetItem* place_item(QTreeWidget& table, const report::ShoppingPlace& place, const words::Speaker& speaker)
 {
-    const words::Formatter& formatter = speaker.formatter();
-    const QString name = line.item_name.empty() ? speaker.need(line.need) : QString::fromStdString(line.item_name);
-    const bool owned = line.amount_needed <= 0.0;
-    const QString unknown = owned ? QObject::tr("owned") : QObject::tr("no price");
-    auto* item = new QTreeWidgetItem(
-        {words::capitalised(with_pack(name, line)), line.packs > 0 ? formatter.count(line.packs) : QString(),
-         line.pack_price ? formatter.money_bare(line.pack_price->typical) : unknown,
-         line.line_total ? formatter.money_bare(line.line_total->typical) : unknown,
-         line.left_over.likely > 0.0 ? formatter.figure(line.left_over.likely, line.unit) : QString(),
-         enclosure_names(line, enclosures, speaker)});
-    for (const int column : {packs_column, each_column, total_column, left_column}) {
-        item->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
+    auto* item = new QTreeWidgetItem(&table, {place.title});
+    item->setFlags(item->flags() & ~Qt::ItemIsUserCheckable);
+    make_bold(*item, table.font());
+    if (place.total) {
+        item->setText(total_column, speaker.formatter().money_bare(place.total->typical));
+        item->setTextAlignment(total_column, Qt::AlignRight | Qt::AlignVCenter);
     }
-    item->setData(item_column, explanation_role, QVariant::fromValue(explain(line, name, speaker)));
-    item->setToolTip(item_column, name);
-    item->setToolTip(for_column, item->text(for_column));
     return item;
+}
+
+QSet<QString> folded_in(const QTreeWidget& table)
+{
+    QSet<QString> folded;
+    for (int i = 0; i < table.topLevelItemCount(); ++i) {
+        if (!table.topLevelItem(i)->isExpanded()) {
+            folded << table.topLevelItem(i)->text(item_column);
+        }
+    }
+    return folded;
 }
 
 } // namespace
 
-ShoppingView::ShoppingView(QWidget* parent) : QTreeWidget(parent)
+ShoppingView::ShoppingView(QWidget* parent)
+    : QWidget(parent), table_(new QTreeWidget(this)), bar_(new TableBar(*table_, QStringLiteral("shopping"), this))
 {
-    setObjectName(QStringLiteral("shopping"));
-    setAccessibleName(tr("Shopping list"));
-    setColumnCount(for_column + 1);
-    set_table_manners(*this);
-    let_wrap(*this, for_column);
+    setObjectName(QStringLiteral("shoppingView"));
+    table_->setObjectName(QStringLiteral("shopping"));
+    table_->setAccessibleName(tr("Shopping list; the space bar ticks off what you have"));
+    table_->setColumnCount(why_column + 1);
+    set_table_manners(*table_);
+    let_wrap(*table_, why_column);
+    table_->header()->setSectionResizeMode(why_column, QHeaderView::Interactive); // it must not push the items away
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(bar_);
+    column->addWidget(table_, 1);
+    connect(table_, &QTreeWidget::itemChanged, this, [this](QTreeWidgetItem* item) { ticked(*item); });
+    connect(bar_, &TableBar::exportWanted, this, &ShoppingView::exportWanted);
 }
 
-void ShoppingView::show_order(const assess::Assessment& assessment, const words::Speaker& speaker)
+void ShoppingView::resizeEvent(QResizeEvent* event)
+{
+    constexpr int roomy_px = 900;
+    table_->header()->resizeSection(why_column, width() < roomy_px ? 148 : 300);
+    QWidget::resizeEvent(event);
+}
+
+void ShoppingView::ticked(const QTreeWidgetItem& item)
+{
+    const QVariant place = item.data(item_column, line_role);
+    if (place.isValid() && place.toUInt() < lines_.size()) {
+        // A copy: what is shown is filled anew before the one who hears it is done.
+        const assess::ShoppingLine line = lines_[place.toUInt()];
+        emit haveIt(line, item.checkState(item_column) == Qt::Checked);
+    }
+}
+
+void ShoppingView::show_order(const assess::Assessment& assessment, const plan::Plan& plan,
+                              const words::Speaker& speaker)
 {
     const QString currency = QString::fromStdString(assessment.costs.currency.code);
-    setHeaderLabels({tr("Item"), tr("Packs"), tr("Each, %1").arg(currency), tr("Total, %1").arg(currency),
-                     tr("Left over"), tr("For")});
+    table_->setHeaderLabels({tr("Have it? Item"), tr("Packs"), tr("Each, %1").arg(currency),
+                             tr("Total, %1").arg(currency), tr("Left over"), tr("Needed because")});
     for (const int column : {packs_column, each_column, total_column, left_column}) {
-        headerItem()->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
+        table_->headerItem()->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
     }
-    const int kept = indexOfTopLevelItem(currentItem() != nullptr ? currentItem()->parent() : nullptr);
-    const int kept_child = kept >= 0 ? currentItem()->parent()->indexOfChild(currentItem()) : -1;
-    setUpdatesEnabled(false);
-    clear();
-    header()->setSectionResizeMode(for_column, QHeaderView::Interactive); // names of boxes must not push the items away
-    header()->resizeSection(for_column, 110);
-    std::map<catalog::Category, QTreeWidgetItem*> tops;
-    for (const assess::ShoppingLine& line : assessment.shopping) {
-        QTreeWidgetItem*& top = tops[line.category];
-        if (top == nullptr) {
-            top = new QTreeWidgetItem(this, {words::category(line.category)});
-            top->setFirstColumnSpanned(true);
-            QFont bold = font();
-            bold.setBold(true);
-            top->setFont(item_column, bold);
+    const int scrolled = table_->verticalScrollBar()->value();
+    const QTreeWidgetItem* current = table_->currentItem();
+    const QVariant place = current != nullptr ? current->data(item_column, line_role) : QVariant();
+    const auto kept = place.isValid() ? std::optional(lines_[place.toUInt()]) : std::nullopt;
+    table_->setUpdatesEnabled(false);
+    fill(assessment, plan, speaker);
+    if (QTreeWidgetItem* again = kept ? item_like(*kept) : nullptr) {
+        table_->setCurrentItem(again);
+    }
+    table_->setUpdatesEnabled(true);
+    table_->verticalScrollBar()->setValue(scrolled);
+    bar_->show_table(sum_text(assessment.shopping, speaker), report::shopping_table(assessment, speaker));
+}
+
+// The same line, or the same thing in another pack: what is ticked off has none any more.
+QTreeWidgetItem* ShoppingView::item_like(const assess::ShoppingLine& line) const
+{
+    QTreeWidgetItem* like = nullptr;
+    for (QTreeWidgetItemIterator item(table_); *item != nullptr; ++item) {
+        const QVariant place = (*item)->data(item_column, line_role);
+        if (!place.isValid()) {
+            continue;
         }
-        top->addChild(item_of(line, assessment.enclosures.size(), speaker));
+        const assess::ShoppingLine& each = lines_[place.toUInt()];
+        if (each.need != line.need || each.item != line.item || each.where != line.where) {
+            continue;
+        }
+        if (each.pack == line.pack) {
+            return *item;
+        }
+        like = like == nullptr ? *item : like;
     }
-    expandAll();
-    setColumnHidden(for_column, assessment.enclosures.size() < 2);
-    if (kept >= 0 && kept < topLevelItemCount() && kept_child < topLevelItem(kept)->childCount()) {
-        setCurrentItem(topLevelItem(kept)->child(kept_child));
+    return like;
+}
+
+void ShoppingView::fill(const assess::Assessment& assessment, const plan::Plan& plan, const words::Speaker& speaker)
+{
+    const QSignalBlocker filling(table_); // no tick of the user's
+    const QSet<QString> folded = folded_in(*table_);
+    table_->clear();
+    lines_.clear();
+    const std::vector<report::ShoppingPlace> places = report::shopping_places(assessment, speaker);
+    for (const report::ShoppingPlace& place : places) {
+        QTreeWidgetItem* top = places.size() > 1 ? place_item(*table_, place, speaker) : nullptr;
+        for (const report::ShoppingGroup& group : place.groups) {
+            auto* head = new QTreeWidgetItem({words::capitalised(words::category(group.category))});
+            head->setFlags(head->flags() & ~Qt::ItemIsUserCheckable);
+            top != nullptr ? top->addChild(head) : table_->addTopLevelItem(head);
+            head->setFirstColumnSpanned(true);
+            if (top == nullptr) {
+                make_bold(*head, table_->font());
+            } else {
+                head->setForeground(item_column, palette().placeholderText());
+            }
+            for (const assess::ShoppingLine* line : group.lines) {
+                QTreeWidgetItem* item = shopping_item(*line, plan, speaker);
+                item->setData(item_column, line_role, static_cast<uint>(lines_.size()));
+                head->addChild(item);
+                lines_.push_back(*line);
+            }
+            head->setExpanded(!folded.contains(head->text(item_column)) || top != nullptr);
+        }
+        if (top != nullptr) {
+            top->setExpanded(!folded.contains(place.title));
+        }
     }
-    setUpdatesEnabled(true);
 }
 
 } // namespace loam::desk

@@ -1,20 +1,43 @@
-// One order over all enclosures: whole packs, price each, total, what is left over, and for which box.
+// One order over all enclosures, by where things stand and what they are: whole packs, price each, total, what is left
+// over and why it is needed. What one has already is ticked off here.
 #pragma once
 
-#include <QTreeWidget>
+#include <QWidget>
 
 #include "app/words/speaker.hpp"
 #include "core/assess/assessment.hpp"
 
+class QTreeWidget;
+class QTreeWidgetItem;
+
 namespace loam::desk {
 
-class ShoppingView : public QTreeWidget {
+class TableBar;
+
+class ShoppingView : public QWidget {
     Q_OBJECT
 
 public:
     explicit ShoppingView(QWidget* parent = nullptr);
 
-    void show_order(const assess::Assessment& assessment, const words::Speaker& speaker);
+    void show_order(const assess::Assessment& assessment, const plan::Plan& plan, const words::Speaker& speaker);
+    QTreeWidget* table() const { return table_; }
+
+signals:
+    void haveIt(const loam::assess::ShoppingLine& line, bool have); // ticked by the user
+    void exportWanted();
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void fill(const assess::Assessment& assessment, const plan::Plan& plan, const words::Speaker& speaker);
+    QTreeWidgetItem* item_like(const assess::ShoppingLine& line) const;
+    void ticked(const QTreeWidgetItem& item);
+
+    QTreeWidget* table_;
+    TableBar* bar_;
+    std::vector<assess::ShoppingLine> lines_; // as shown
 };
 
 } // namespace loam::desk

@@ -1,0 +1,30 @@
+#include "app/desk/document/have_it.hpp"
+
+#include "core/plan/file.hpp"
+
+namespace loam::desk {
+
+bool can_be_owned(const assess::ShoppingLine& line)
+{
+    return !line.item.empty();
+}
+
+plan::Plan with_it(plan::Plan plan, const assess::ShoppingLine& line)
+{
+    if (can_be_owned(line) && line.amount_needed > 0.0) {
+        plan::OwnedItem item; // an entry of its own: what stood there before has an age of its own
+        item.id = plan::fresh_id(plan, "o");
+        item.item = line.item;
+        item.quantity = line.amount_needed;
+        plan.owned.push_back(std::move(item));
+    }
+    return plan;
+}
+
+plan::Plan without_it(plan::Plan plan, const assess::ShoppingLine& line)
+{
+    std::erase_if(plan.owned, [&line](const plan::OwnedItem& item) { return item.item == line.item; });
+    return plan;
+}
+
+} // namespace loam::desk

@@ -1,0 +1,17 @@
+// Ticking off what one has already: a line of the order goes to or from the plan's list of what is owned.
+#pragma once
+
+#include "core/assess/assessment.hpp"
+#include "core/plan/plan.hpp"
+
+namespace loam::desk {
+
+// Only what the price list knows by an id can be owned.
+bool can_be_owned(const assess::ShoppingLine& line);
+
+// The plan with as much more of the line's item on the shelf as the line still asks for, of unknown age; or without any
+// of the item.
+plan::Plan with_it(plan::Plan plan, const assess::ShoppingLine& line);
+plan::Plan without_it(plan::Plan plan, const assess::ShoppingLine& line);
+
+} // namespace loam::desk
