@@ -156,6 +156,7 @@ void Window::wire_panels()
     connect(drawing_, &DrawingView::deviceDragged, this, &Window::move_device);
     connect(results_, &ResultsPanel::haveIt, this, &Window::take_tick);
     connect(results_, &ResultsPanel::shoppingExportWanted, this, &Window::export_shopping);
+    connect(results_, &ResultsPanel::costsExportWanted, this, &Window::export_costs);
     WhatIfView& what_if = results_->what_if();
     connect(&what_if, &WhatIfView::wanted, this, [this](const std::string& enclosure, const assess::Trial& trial) {
         trials_->request(document_->plan(), catalog_, enclosure, trial);

@@ -79,6 +79,7 @@ private:
     void refresh_status();
     void print_sheets(bool to_pdf);
     void export_shopping();
+    void export_costs();
     bool may_hand_out(); // says so where the figures are not there yet
     void say_exported(const QString& path);
 

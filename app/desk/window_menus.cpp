@@ -16,6 +16,7 @@
 #include "app/desk/session/plan_files.hpp"
 #include "app/desk/session/price_choice.hpp"
 #include "app/desk/session/settings.hpp"
+#include "app/report/cost_rows.hpp"
 #include "app/report/shopping.hpp"
 
 namespace loam::desk {
@@ -193,6 +194,16 @@ void Window::export_shopping()
     const words::Speaker speaker(words::Formatter(settings_.units(), QLocale()), document_->plan(), *catalog_);
     say_exported(export_csv_asking(tr("Export the shopping list"), tr("shopping"),
                                    report::shopping_csv(assessment_->shopping, speaker), this));
+}
+
+void Window::export_costs()
+{
+    if (!may_hand_out()) {
+        return;
+    }
+    const words::Speaker speaker(words::Formatter(settings_.units(), QLocale()), document_->plan(), *catalog_);
+    say_exported(
+        export_csv_asking(tr("Export the costs"), tr("costs"), report::costs_csv(assessment_->costs, speaker), this));
 }
 
 void Window::say_exported(const QString& path)

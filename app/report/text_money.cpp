@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "app/report/cost_rows.hpp"
 #include "app/report/lines.hpp"
 #include "app/report/text_parts.hpp"
 #include "app/report/text_report.hpp"
@@ -61,18 +62,6 @@ QString text_electricity(const assess::Assessment& assessment, const Speaker& sp
 
 namespace {
 
-QString without_text(const assess::Costs& costs, const Speaker& speaker)
-{
-    QStringList names;
-    for (const std::string& name : assess::not_included(costs)) {
-        names += name == "electricity" ? say("electricity, whose price is not stated") : speaker.need(name);
-    }
-    return names.isEmpty()
-               ? QString()
-               : wrapped(QStringLiteral("  "),
-                         say("Not in these sums, for want of a price: %1.").arg(names.join(QStringLiteral(", "))));
-}
-
 QString month_rows(const assess::Costs& costs, const words::Formatter& format)
 {
     if (costs.months.empty()) {
@@ -123,7 +112,8 @@ QString text_costs(const assess::Costs& costs, const Speaker& speaker)
     if (costs.running_per_animal && costs.animals > 1) {
         text += sum(say("  by the head, of %1 animals").arg(costs.animals), format.money(*costs.running_per_animal));
     }
-    text += without_text(costs, speaker);
+    const QString missing = not_included_text(costs, speaker);
+    text += missing.isEmpty() ? QString() : wrapped(QStringLiteral("  "), missing);
     for (const assess::HorizonYear& year : costs.horizon) {
         text += sum(year.year == 0 ? say("After the start") : say("Year %1, in all so far").arg(year.year),
                     format.money(year.cumulative.typical));

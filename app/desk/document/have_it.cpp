@@ -1,12 +1,18 @@
 #include "app/desk/document/have_it.hpp"
 
+#include "core/assess/wishes.hpp"
 #include "core/plan/file.hpp"
 
 namespace loam::desk {
 
+bool is_own_line(const assess::ShoppingLine& line)
+{
+    return line.need.starts_with(assess::own_need_prefix);
+}
+
 bool can_be_owned(const assess::ShoppingLine& line)
 {
-    return !line.item.empty();
+    return !line.item.empty() && !is_own_line(line);
 }
 
 plan::Plan with_it(plan::Plan plan, const assess::ShoppingLine& line)

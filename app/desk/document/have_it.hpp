@@ -6,6 +6,9 @@
 
 namespace loam::desk {
 
+// One that the keeper added; the price list does not know it.
+bool is_own_line(const assess::ShoppingLine& line);
+
 // Only what the price list knows by an id can be owned.
 bool can_be_owned(const assess::ShoppingLine& line);
 

@@ -17,13 +17,15 @@ public:
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override
     {
         QSize size = QStyledItemDelegate::sizeHint(option, index);
-        if (index.parent().isValid()) {
+        if (!table_.isFirstColumnSpanned(index.row(), index.parent())) {
             constexpr int margins = 7; // what the style leaves free around a text
             const int width = table_.columnWidth(index.column()) -
                               (index.column() == 0 ? depth(index) * table_.indentation() : 0) - box(option, index) -
                               margins;
+            const QVariant font = index.data(Qt::FontRole);
+            const QFontMetrics metrics = font.isValid() ? QFontMetrics(font.value<QFont>()) : option.fontMetrics;
             const int text =
-                option.fontMetrics.boundingRect(0, 0, width, 10000, Qt::TextWordWrap, index.data().toString()).height();
+                metrics.boundingRect(0, 0, width, 10000, Qt::TextWordWrap, index.data().toString()).height();
             size.setHeight(text + 4);
         }
         return size;

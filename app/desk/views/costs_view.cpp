@@ -1,17 +1,18 @@
 #include "app/desk/views/costs_view.hpp"
 
 #include <QLabel>
+#include <QScrollBar>
+#include <QSet>
 #include <QSplitter>
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
 #include "app/desk/look/table_manners.hpp"
 #include "app/desk/views/explanation.hpp"
+#include "app/desk/views/table_bar.hpp"
 #include "app/desk/views/years_chart.hpp"
+#include "app/report/cost_rows.hpp"
 #include "app/sheets/typography.hpp"
-#include "app/words/capitals.hpp"
-#include "app/words/verdicts.hpp"
-#include "core/assess/cost_lines.hpp"
 
 namespace loam::desk {
 
@@ -19,119 +20,146 @@ namespace {
 
 enum Column { name_column, low_column, typical_column, high_column };
 
-QTreeWidgetItem* money_item(const QString& name, const std::optional<MoneyRange>& amount, const QString& how,
-                            const words::Speaker& speaker)
+QString amount_text(const report::CostRow& row, Money MoneyRange::*end, const words::Formatter& formatter)
 {
-    const words::Formatter& formatter = speaker.formatter();
-    const QString unknown = QObject::tr("not known");
-    auto* item = new QTreeWidgetItem({sheets::figures_kept_whole(words::capitalised(name)),
-                                      amount ? formatter.money_bare(amount->low) : unknown,
-                                      amount ? formatter.money_bare(amount->typical) : unknown,
-                                      amount ? formatter.money_bare(amount->high) : unknown});
-    for (const int column : {low_column, typical_column, high_column}) {
-        item->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
+    if (row.heading || !row.has(end)) {
+        return {};
     }
-    Explanation why;
-    why.title = name + QStringLiteral(": ") + (amount ? formatter.money(*amount) : unknown);
-    why.how = how;
-    item->setData(name_column, explanation_role, QVariant::fromValue(why));
-    item->setToolTip(name_column, name);
-    return item;
+    if (row.amount && row.round) {
+        return formatter.number(((*row.amount).*end).decimal().value(), 0);
+    }
+    return row.amount ? formatter.money_bare((*row.amount).*end) : QObject::tr("not known");
 }
 
-QTreeWidgetItem* heading(QTreeWidget* table, const QString& name, const MoneyRange& total,
-                         const words::Speaker& speaker, const QString& how)
+QTreeWidgetItem* item_of(const report::CostRow& row, const QFont& plain, const words::Formatter& formatter)
 {
-    QTreeWidgetItem* item = money_item(name, total, how, speaker);
-    QFont bold = table->font();
-    bold.setBold(true);
+    auto* item = new QTreeWidgetItem(
+        {sheets::figures_kept_whole(row.name), amount_text(row, &MoneyRange::low, formatter),
+         amount_text(row, &MoneyRange::typical, formatter), amount_text(row, &MoneyRange::high, formatter)});
+    QFont bold = plain;
+    bold.setBold(row.level == 0);
     for (int column = name_column; column <= high_column; ++column) {
         item->setFont(column, bold);
+        if (column != name_column) {
+            item->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
+        }
     }
-    table->addTopLevelItem(item);
+    Explanation why;
+    why.title = row.name;
+    if (row.amount) {
+        why.title +=
+            QStringLiteral(": ") + (row.round ? formatter.money_round_span(*row.amount) : formatter.money(*row.amount));
+    }
+    why.how = row.how;
+    why.where = QString::fromStdString(row.where);
+    item->setData(name_column, explanation_role, QVariant::fromValue(why));
+    item->setToolTip(name_column, row.name);
     return item;
 }
 
-QString line_reason(const assess::CostLine& line, const words::Speaker& speaker)
+// What the chart's marks mean, below it: in it there is no room on a small screen.
+QWidget* with_key(YearsChart* chart)
 {
-    QString how = words::cost_kind(line.kind);
-    if (line.every_months) {
-        how += QStringLiteral(". ") + QObject::tr("Due again about every %1.")
-                                          .arg(speaker.formatter().value(*line.every_months, words::Quantity::months));
-    }
-    return how;
+    auto* box = new QWidget;
+    box->setBackgroundRole(QPalette::Base);
+    box->setAutoFillBackground(true);
+    auto* key = new QLabel(CostsView::tr("Line: typical. Band: low to high."), box);
+    key->setWordWrap(true);
+    key->setAlignment(Qt::AlignHCenter);
+    key->setContentsMargins(4, 0, 4, 4);
+    auto* column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(chart, 1);
+    column->addWidget(key);
+    return box;
 }
 
 } // namespace
 
 CostsView::CostsView(QWidget* parent)
-    : QWidget(parent), table_(new QTreeWidget(this)), chart_(new YearsChart(this)), note_(new QLabel(this))
+    : QWidget(parent), table_(new QTreeWidget(this)), chart_(new YearsChart(this)), note_(new QLabel(this)),
+      bar_(new TableBar(*table_, QStringLiteral("costs"), this))
 {
+    setObjectName(QStringLiteral("costsView"));
     table_->setObjectName(QStringLiteral("costs"));
     table_->setAccessibleName(tr("Costs"));
     table_->setColumnCount(high_column + 1);
     set_table_manners(*table_);
     note_->setWordWrap(true);
+    note_->setTextFormat(Qt::PlainText);
     note_->setObjectName(QStringLiteral("costNote"));
     note_->setContentsMargins(6, 2, 6, 4);
     auto* split = new QSplitter(Qt::Horizontal, this);
     split->addWidget(table_);
-    split->addWidget(chart_);
-    split->setStretchFactor(0, 2);
-    split->setStretchFactor(1, 1);
+    split->addWidget(with_key(chart_));
+    split->setStretchFactor(0, 3);
+    split->setStretchFactor(1, 2);
     split->setSizes({420, 220});
     split->setChildrenCollapsible(false);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
+    column->addWidget(bar_);
     column->addWidget(split, 1);
     column->addWidget(note_);
+    connect(bar_, &TableBar::exportWanted, this, &CostsView::exportWanted);
 }
 
 void CostsView::show_costs(const assess::Assessment& assessment, const words::Speaker& speaker)
 {
     const assess::Costs& costs = assessment.costs;
     const QString currency = QString::fromStdString(costs.currency.code);
-    table_->clear();
     table_->setHeaderLabels({tr("Cost, %1").arg(currency), tr("Low"), tr("Typical"), tr("High")});
     for (const int column : {low_column, typical_column, high_column}) {
         table_->headerItem()->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
     }
-    heading(table_, tr("To begin"), costs.startup, speaker,
-            tr("The sum of the shopping list, net of what is owned. Lines without a price are not in it."));
-    QTreeWidgetItem* running =
-        heading(table_, tr("To run, a year"), costs.running_per_year, speaker, tr("The sum of the lines below."));
-    for (const assess::CostLine& line : assess::merged_by_name(costs.lines)) {
-        running->addChild(
-            money_item(QString::fromStdString(line.name), line.per_year, line_reason(line, speaker), speaker));
-    }
-    if (!costs.electricity_per_year) {
-        running->addChild(money_item(tr("Electricity"), std::nullopt,
-                                     tr("State the price of electricity under “Site and room”."), speaker));
-    }
-    if (costs.net_present_cost) {
-        const Money& net = *costs.net_present_cost;
-        heading(table_, tr("Net present cost"), {net, net, net}, speaker,
-                tr("All payments of the horizon at typical prices, later ones discounted."));
-    }
-    if (costs.equivalent_annual_cost) {
-        const Money& annual = *costs.equivalent_annual_cost;
-        heading(table_, tr("Equivalent annual cost"), {annual, annual, annual}, speaker,
-                tr("The even yearly payment that has the same net present cost."));
-    }
-    table_->expandAll();
+    fill(report::cost_rows(costs, speaker), speaker.formatter());
     chart_->show_horizon(costs, speaker.formatter());
-    QString note = tr("Prices of %1").arg(speaker.formatter().iso_date(costs.price_date));
-    if (costs.price_illustrative) {
-        note += tr(", invented for illustration: put in your own before you decide.");
+    note_->setText(report::cost_notes(costs, speaker).join(QLatin1Char(' ')));
+    const words::Formatter& formatter = speaker.formatter();
+    bar_->show_table(
+        costs.prices_match_currency
+            ? tr("Typically %1 to begin, %2 a year.")
+                  .arg(formatter.money(costs.startup.typical), formatter.money(costs.running_per_year.typical))
+            : tr("The price list is in another currency than the plan, so nothing is costed."),
+        report::costs_table(assessment, speaker));
+}
+
+void CostsView::fill(const std::vector<report::CostRow>& rows, const words::Formatter& formatter)
+{
+    // What was folded stays folded, where it was looked at stays in view.
+    QSet<QString> folded;
+    for (int i = 0; i < table_->topLevelItemCount(); ++i) {
+        if (table_->topLevelItem(i)->childCount() > 0 && !table_->topLevelItem(i)->isExpanded()) {
+            folded << table_->topLevelItem(i)->text(name_column);
+        }
     }
-    if (!costs.unpriced.empty()) {
-        note += QLatin1Char(' ') +
-                (costs.unpriced.size() == 1
-                     ? tr("One need has no price and is not in the totals.")
-                     : tr("%1 needs have no price and are not in the totals.").arg(costs.unpriced.size()));
+    const QString chosen = table_->currentItem() != nullptr ? table_->currentItem()->text(name_column) : QString();
+    const int scrolled = table_->verticalScrollBar()->value();
+    table_->setUpdatesEnabled(false);
+    table_->clear();
+    QTreeWidgetItem* top = nullptr;
+    QTreeWidgetItem* again = nullptr;
+    for (const report::CostRow& row : rows) {
+        QTreeWidgetItem* item = item_of(row, table_->font(), formatter);
+        if (row.level > 0 && top != nullptr) {
+            top->addChild(item);
+        } else {
+            table_->addTopLevelItem(item);
+            top = item;
+            item->setFirstColumnSpanned(row.heading);
+        }
+        again = again == nullptr && item->text(name_column) == chosen ? item : again;
     }
-    note_->setText(note);
+    for (int i = 0; i < table_->topLevelItemCount(); ++i) {
+        table_->topLevelItem(i)->setExpanded(!folded.contains(table_->topLevelItem(i)->text(name_column)));
+    }
+    if (again != nullptr) {
+        table_->setCurrentItem(again);
+    }
+    table_->setUpdatesEnabled(true);
+    table_->verticalScrollBar()->setValue(scrolled);
 }
 
 } // namespace loam::desk

@@ -1,8 +1,9 @@
-// What it costs to begin and to run, line by line, and the chart over the years.
+// What it costs to begin and to run, line by line and month by month, and the chart over the years.
 #pragma once
 
 #include <QWidget>
 
+#include "app/report/cost_rows.hpp"
 #include "app/words/speaker.hpp"
 #include "core/assess/assessment.hpp"
 
@@ -11,6 +12,7 @@ class QTreeWidget;
 
 namespace loam::desk {
 
+class TableBar;
 class YearsChart;
 
 class CostsView : public QWidget {
@@ -22,10 +24,16 @@ public:
     void show_costs(const assess::Assessment& assessment, const words::Speaker& speaker);
     QTreeWidget* table() const { return table_; }
 
+signals:
+    void exportWanted();
+
 private:
+    void fill(const std::vector<report::CostRow>& rows, const words::Formatter& formatter);
+
     QTreeWidget* table_;
     YearsChart* chart_;
     QLabel* note_;
+    TableBar* bar_;
 };
 
 } // namespace loam::desk

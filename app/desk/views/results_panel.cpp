@@ -1,5 +1,6 @@
 #include "app/desk/views/results_panel.hpp"
 
+#include <QEvent>
 #include <QLabel>
 #include <QSplitter>
 #include <QTabWidget>
@@ -188,6 +189,7 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
     });
     connect(parts_->shopping, &ShoppingView::haveIt, this, &ResultsPanel::haveIt);
     connect(parts_->shopping, &ShoppingView::exportWanted, this, &ResultsPanel::shoppingExportWanted);
+    connect(parts_->costs, &CostsView::exportWanted, this, &ResultsPanel::costsExportWanted);
     connect(parts_->comparison, &ComparisonView::closed, this, &ResultsPanel::comparisonClosed);
     connect(parts_->why, &WhyPane::placeChosen, this, &ResultsPanel::placeChosen);
     connect(parts_->findings, &QListView::doubleClicked, this, [this](const QModelIndex& index) {
@@ -197,6 +199,16 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
 }
 
 ResultsPanel::~ResultsPanel() = default;
+
+void ResultsPanel::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) {
+        // Marks, muted texts and charts are made for the paper they stand on. Later: the parts get theirs after us.
+        QMetaObject::invokeMethod(
+            this, [this] { parts_->refresh(); }, Qt::QueuedConnection);
+    }
+}
 
 void ResultsPanel::show_plan(const plan::Plan& plan, const QString& enclosure)
 {

@@ -35,8 +35,12 @@ signals:
     // A line of the order was ticked off, or is to be bought after all.
     void haveIt(const loam::assess::ShoppingLine& line, bool have);
     void shoppingExportWanted();
+    void costsExportWanted();
     // A finding or line was chosen: its plan element id or JSON Pointer, and its enclosure (may be empty).
     void placeChosen(const QString& where, const QString& enclosure);
+
+protected:
+    void changeEvent(QEvent* event) override;
 
 private:
     struct Parts;

@@ -35,7 +35,9 @@ Explanation explain(const assess::ShoppingLine& line, const QString& name, const
     } else if (line.amount_needed > 0.0) {
         inputs << QObject::tr("No price is known, so it is not in the total.");
     }
-    if (!can_be_owned(line)) {
+    if (is_own_line(line)) {
+        inputs << QObject::tr("It is changed or taken out under “Budget”.");
+    } else if (!can_be_owned(line)) {
         inputs << QObject::tr("Nothing in the price list serves it, so it can't be ticked off.");
     }
     const auto owned = std::find_if(plan.owned.begin(), plan.owned.end(),

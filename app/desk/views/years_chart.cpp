@@ -67,7 +67,7 @@ void YearsChart::show_horizon(const assess::Costs& costs, const words::Formatter
     auto* years = new QValueAxis(chart);
     const auto last =
         static_cast<double>(costs.horizon.empty() ? 1 : std::max<std::int64_t>(1, costs.horizon.back().year));
-    years->setRange(0.0, last);
+    years->setRange(-0.02 * last, 1.02 * last); // the first and the last dot whole
     years->setTickType(QValueAxis::TicksDynamic);
     years->setTickInterval(std::max(1.0, std::ceil(last / 10.0)));
     years->setLabelFormat(QStringLiteral("%.0f"));
@@ -94,11 +94,13 @@ void YearsChart::show_horizon(const assess::Costs& costs, const words::Formatter
     QChart* old = this->chart();
     setChart(chart);
     delete old;
+    setToolTip({});
     if (!costs.horizon.empty()) {
         setToolTip(
             tr("After %1 years: %2")
                 .arg(formatter.count(costs.horizon.back().year), formatter.money(costs.horizon.back().cumulative)));
     }
+    setAccessibleDescription(toolTip());
 }
 
 } // namespace loam::desk
