@@ -21,6 +21,7 @@
 #include "app/desk/editors/form_panel.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/session/comparison_choice.hpp"
+#include "app/desk/session/csv_export.hpp"
 #include "app/desk/session/plan_files.hpp"
 #include "app/desk/session/price_choice.hpp"
 #include "app/desk/session/recovery.hpp"
@@ -176,6 +177,11 @@ void Window::wire_comparison()
 {
     connect(comparison_, &ComparisonChoice::changed, this, &Window::comparison_changed);
     connect(comparison_, &ComparisonChoice::begun, results_, &ResultsPanel::turn_to_comparison);
+    connect(results_, &ResultsPanel::comparisonExportWanted, this, [this](const std::string& csv) {
+        if (may_hand_out()) {
+            say_exported(export_csv_asking(tr("Export the comparison"), tr("comparison"), csv, this));
+        }
+    });
     connect(results_, &ResultsPanel::comparisonClosed, comparison_, &ComparisonChoice::close);
 }
 

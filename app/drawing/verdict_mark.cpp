@@ -81,16 +81,26 @@ void paint_verdict_mark(QPainter& painter, const QRectF& box, Verdict verdict, b
     painter.restore();
 }
 
+namespace {
+
+QPixmap mark_of(int size, Verdict verdict, bool on_dark)
+{
+    QPixmap pixmap(size, size);
+    pixmap.fill(Qt::transparent);
+    QPainter painter(&pixmap);
+    const double margin = size / 8.0;
+    paint_verdict_mark(painter, QRectF(margin, margin, size - 2 * margin, size - 2 * margin), verdict, on_dark);
+    return pixmap;
+}
+
+} // namespace
+
 QIcon verdict_icon(Verdict verdict, bool on_dark)
 {
     QIcon icon;
     for (const int size : {16, 24, 32, 48}) {
-        QPixmap pixmap(size, size);
-        pixmap.fill(Qt::transparent);
-        QPainter painter(&pixmap);
-        const double margin = size / 8.0;
-        paint_verdict_mark(painter, QRectF(margin, margin, size - 2 * margin, size - 2 * margin), verdict, on_dark);
-        icon.addPixmap(pixmap);
+        icon.addPixmap(mark_of(size, verdict, on_dark));
+        icon.addPixmap(mark_of(size, verdict, !on_dark), QIcon::Selected); // a chosen row is dark on light paper
     }
     return icon;
 }

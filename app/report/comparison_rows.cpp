@@ -287,8 +287,8 @@ ComparisonGroup costs_group(const TwoPlans& plans, const Formatter& format)
         ComparisonRow electricity;
         electricity.name = say("Electricity in it");
         for (std::size_t side = 0; side < 2; ++side) {
-            electricity.sides[side] = said_cell(
-                plans.sides[side]->costs.without_electricity ? say("no: its price is not stated") : say("yes"));
+            electricity.sides[side] =
+                said_cell(plans.sides[side]->costs.without_electricity ? say("no: price not stated") : say("yes"));
         }
         group.rows.push_back(finished(std::move(electricity), {}));
     }
@@ -319,6 +319,46 @@ ComparisonGroup purchases_group(const TwoPlans& plans, const words::Speaker& spe
         group.rows.push_back(std::move(row));
     }
     return group;
+}
+
+PastedTable comparison_table(const TwoPlans& plans, const Sides<QString>& called, const QString& summary,
+                             const words::Speaker& speaker)
+{
+    std::vector<ComparisonGroup> groups = enclosure_groups(plans, speaker.formatter());
+    groups.push_back(costs_group(plans, speaker.formatter()));
+    groups.push_back(purchases_group(plans, speaker));
+    PastedTable table;
+    table.title = say("Comparison");
+    table.heads = {
+        {say("Of"), false}, {say("Figure"), false}, {called[0], false}, {called[1], false}, {say("Change"), false}};
+    for (const ComparisonGroup& group : groups) {
+        QString heading;
+        for (const ComparisonRow& row : group.rows) {
+            heading = row.heading ? row.name : row.level == 0 ? QString() : heading;
+            if (!row.heading) {
+                // The word tells the direction; a sign in front would make a formula of it.
+                const bool with_sign = row.change.startsWith(QLatin1Char('+')) || row.change.startsWith(QChar(0x2212));
+                table.rows.push_back({{group.title, false},
+                                      {words::capitalised(with_heading(heading, row.name)), false},
+                                      {cell_text(row.sides[0]), false},
+                                      {cell_text(row.sides[1]), false},
+                                      {with_sign ? row.change.mid(1) : row.change, false}});
+            }
+        }
+    }
+    table.notes << summary;
+    return table;
+}
+
+QString with_heading(const QString& heading, const QString& name)
+{
+    return heading.isEmpty() ? name : heading + QStringLiteral(", ") + name;
+}
+
+QString cell_text(const ComparedCell& cell)
+{
+    return cell.text.isEmpty() || cell.verdict.isEmpty() ? cell.text + cell.verdict
+                                                         : cell.text + QLatin1Char(' ') + cell.verdict;
 }
 
 QString payback_sentence(const assess::PaybackResult& payback, const QString& second, const Formatter& format)

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "app/report/comparison.hpp"
+#include "app/report/pasted_table.hpp"
 
 namespace loam::report {
 
@@ -32,11 +33,20 @@ struct ComparisonGroup {
     std::vector<ComparisonRow> rows;
 };
 
+// "27.1–31.4 °C fits": a figure and the word for it.
+QString cell_text(const ComparedCell& cell);
+// "winter day, warm side": a row of level 1 with what it is about.
+QString with_heading(const QString& heading, const QString& name);
+
 // One group for each enclosure of either plan.
 std::vector<ComparisonGroup> enclosure_groups(const TwoPlans& plans, const words::Formatter& format);
 ComparisonGroup costs_group(const TwoPlans& plans, const words::Formatter& format);
 // What is bought in different numbers, packs on either side.
 ComparisonGroup purchases_group(const TwoPlans& plans, const words::Speaker& speaker);
+
+// All of it, to take along.
+PastedTable comparison_table(const TwoPlans& plans, const assess::Sides<QString>& called, const QString& summary,
+                             const words::Speaker& speaker);
 
 // Whether what the second costs more comes back; `second` is what it is called, "the second".
 QString payback_sentence(const assess::PaybackResult& payback, const QString& second, const words::Formatter& format);

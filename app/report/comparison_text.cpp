@@ -13,13 +13,6 @@ QString say(const char* text)
     return QCoreApplication::translate("report", text);
 }
 
-// "27.1–31.4 °C fits": a figure and the word for it.
-QString cell_text(const ComparedCell& cell)
-{
-    return cell.text.isEmpty() || cell.verdict.isEmpty() ? cell.text + cell.verdict
-                                                         : cell.text + QLatin1Char(' ') + cell.verdict;
-}
-
 QString group_text(const ComparisonGroup& group)
 {
     QString text = heading(group.title);

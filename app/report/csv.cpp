@@ -35,6 +35,11 @@ std::string csv_cell(std::string text)
     return quoted_where_needed(no_formula(std::move(text)));
 }
 
+std::string csv_figure(std::string text)
+{
+    return quoted_where_needed(std::move(text));
+}
+
 std::string csv_cell(const json::Node& node)
 {
     if (node.kind == json::Kind::null) {

@@ -11,6 +11,7 @@ namespace loam::report {
 // What a spreadsheet would take for a formula gets an apostrophe in front.
 std::string no_formula(std::string text);
 std::string csv_cell(std::string text);       // such, and quoted where needed
+std::string csv_figure(std::string text);     // quoted where needed only: a minus begins no formula
 std::string csv_cell(const json::Node& node); // numbers as they are; null: empty
 std::string csv_row(const std::vector<std::string>& cells);
 

@@ -58,6 +58,23 @@ QString pasted_html(const PastedTable& table)
     return html + QStringLiteral("</body></html>\n");
 }
 
+std::string pasted_csv(const PastedTable& table)
+{
+    const auto row = [](const std::vector<PastedCell>& cells) {
+        std::vector<std::string> texts;
+        texts.reserve(cells.size());
+        for (const PastedCell& cell : cells) {
+            texts.push_back(cell.figure ? csv_figure(cell.text.toStdString()) : csv_cell(cell.text.toStdString()));
+        }
+        return csv_row(texts);
+    };
+    std::string csv = row(table.heads);
+    for (const std::vector<PastedCell>& cells : table.rows) {
+        csv += row(cells);
+    }
+    return csv;
+}
+
 QString pasted_lines(const PastedTable& table)
 {
     QString lines = line({{table.title}}) + line(table.heads);

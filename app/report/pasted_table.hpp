@@ -1,9 +1,10 @@
-// A table for the clipboard: as HTML for texts and mails, as tabbed lines for spreadsheets. What people wrote
+// A table to take along: as HTML for texts and mails, as tabbed lines and as CSV for spreadsheets. What people wrote
 // themselves is escaped in the one, and is no formula in either.
 #pragma once
 
 #include <QString>
 #include <QStringList>
+#include <string>
 #include <vector>
 
 namespace loam::report {
@@ -21,6 +22,8 @@ struct PastedTable {
 };
 
 QString pasted_html(const PastedTable& table);
+// RFC 4180: the heads and the rows, without title and notes.
+std::string pasted_csv(const PastedTable& table);
 // Cells hold neither tabs nor line breaks: these become blanks.
 QString pasted_lines(const PastedTable& table);
 

@@ -20,7 +20,7 @@ QString export_csv_asking(const QString& title, const QString& suggested_name, c
     if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) {
         return {};
     }
-    const QString path = dialog.selectedFiles().front();
+    QString path = dialog.selectedFiles().front();
     const QString error = files::write_bytes(QByteArray::fromStdString(csv), path);
     if (!error.isEmpty()) {
         QMessageBox::warning(parent, QObject::tr("The table was not saved"), error);

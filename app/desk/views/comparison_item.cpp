@@ -27,8 +27,7 @@ QString told(const report::ComparedCell& cell)
 Explanation explain(const report::ComparisonRow& row, const QString& heading)
 {
     Explanation why;
-    why.title = words::capitalised(heading.isEmpty() ? row.name : heading + QStringLiteral(", ") + row.name) +
-                QStringLiteral(": ") + row.change;
+    why.title = words::capitalised(report::with_heading(heading, row.name)) + QStringLiteral(": ") + row.change;
     why.judgement = row.sides[1].judgement;
     why.how = QObject::tr(
         "Each plan is worked out by itself, with the same guidance and prices. The change is that of the likely "
@@ -43,14 +42,13 @@ Explanation explain(const report::ComparisonRow& row, const QString& heading)
 
 QTreeWidgetItem* comparison_item(const report::ComparisonRow& row, const QString& heading, bool dark)
 {
-    const QString indent = row.level > 0 ? QStringLiteral("  ") : QString();
-    auto* item = new QTreeWidgetItem({indent + words::capitalised(row.name)});
+    auto* item = new QTreeWidgetItem({words::capitalised(row.name)});
     if (row.heading) {
         return item;
     }
     for (const int column : {other_column, own_column}) {
         const report::ComparedCell& cell = row.sides[column - other_column];
-        item->setData(column, short_role, behind(cell.text, cell.verdict));
+        item->setData(column, short_role, report::cell_text(cell));
         item->setData(column, full_role, behind(cell.text, cell.in_full));
         item->setToolTip(column, told(cell));
         if (cell.judgement) {

@@ -8,24 +8,60 @@
 #include <QScrollBar>
 #include <QSet>
 #include <QTreeWidget>
+#include <QTreeWidgetItemIterator>
 #include <QVBoxLayout>
 #include <functional>
+#include <utility>
 
 #include "app/desk/look/table_manners.hpp"
 #include "app/desk/look/theme.hpp"
 #include "app/desk/views/comparison_item.hpp"
+#include "app/desk/views/table_bar.hpp"
 
 namespace loam::desk {
 
 namespace {
 
-void for_each_row(const QTreeWidget& table, const std::function<void(QTreeWidgetItem&)>& visit)
+void for_each_row(QTreeWidget& table, const std::function<void(QTreeWidgetItem&)>& visit)
 {
-    for (int i = 0; i < table.topLevelItemCount(); ++i) {
-        for (int j = 0; j < table.topLevelItem(i)->childCount(); ++j) {
-            visit(*table.topLevelItem(i)->child(j));
+    for (QTreeWidgetItemIterator item(&table); *item != nullptr; ++item) {
+        if ((*item)->parent() != nullptr) {
+            visit(**item);
         }
     }
+}
+
+// Hides what does not differ, and has no part that does.
+bool show_differing(QTreeWidgetItem& item, bool only)
+{
+    bool shown = !only || item.data(what_column, differs_role).toBool();
+    for (int i = 0; i < item.childCount(); ++i) {
+        shown = show_differing(*item.child(i), only) || shown;
+    }
+    item.setHidden(!shown);
+    return shown;
+}
+
+// Where an item stands, to find it again in a table that was filled anew.
+std::vector<int> path_of(const QTreeWidgetItem* item)
+{
+    std::vector<int> path;
+    for (; item != nullptr && item->parent() != nullptr; item = item->parent()) {
+        path.insert(path.begin(), item->parent()->indexOfChild(const_cast<QTreeWidgetItem*>(item)));
+    }
+    if (item != nullptr) {
+        path.insert(path.begin(), item->treeWidget()->indexOfTopLevelItem(const_cast<QTreeWidgetItem*>(item)));
+    }
+    return path;
+}
+
+QTreeWidgetItem* item_at(const QTreeWidget& table, const std::vector<int>& path)
+{
+    QTreeWidgetItem* item = path.empty() ? nullptr : table.topLevelItem(path.front());
+    for (std::size_t i = 1; i < path.size() && item != nullptr; ++i) {
+        item = item->child(path[i]);
+    }
+    return item;
 }
 
 QTreeWidgetItem* group_item(QTreeWidget& table, const QString& title)
@@ -42,7 +78,7 @@ QTreeWidgetItem* group_item(QTreeWidget& table, const QString& title)
 
 ComparisonView::ComparisonView(QWidget* parent)
     : QWidget(parent), with_(new QLabel(this)), only_differing_(new QCheckBox(tr("Only what &differs"), this)),
-      summary_(new QLabel(this)), table_(new QTreeWidget(this))
+      table_(new QTreeWidget(this)), bar_(new TableBar(*table_, QStringLiteral("comparison"), this))
 {
     setObjectName(QStringLiteral("comparisonView"));
     with_->setObjectName(QStringLiteral("comparedWith"));
@@ -51,10 +87,6 @@ ComparisonView::ComparisonView(QWidget* parent)
     only_differing_->setObjectName(QStringLiteral("onlyDiffering"));
     auto* close = new QPushButton(tr("&Close comparison"), this);
     close->setObjectName(QStringLiteral("closeComparison"));
-    summary_->setObjectName(QStringLiteral("comparisonSummary"));
-    summary_->setTextFormat(Qt::PlainText);
-    summary_->setWordWrap(true);
-    summary_->setContentsMargins(6, 0, 6, 4);
     table_->setObjectName(QStringLiteral("comparison"));
     table_->setAccessibleName(tr("This plan beside the other"));
     table_->setHeaderLabels({tr("Figure"), tr("Other plan"), tr("This plan"), tr("Change")});
@@ -73,8 +105,9 @@ ComparisonView::ComparisonView(QWidget* parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2);
     column->addLayout(row);
-    column->addWidget(summary_);
+    column->addWidget(bar_);
     column->addWidget(table_, 1);
+    connect(bar_, &TableBar::exportWanted, this, &ComparisonView::exportWanted);
     connect(close, &QPushButton::clicked, this, &ComparisonView::closed);
     connect(only_differing_, &QCheckBox::toggled, this, &ComparisonView::filter);
 }
@@ -82,15 +115,19 @@ ComparisonView::ComparisonView(QWidget* parent)
 void ComparisonView::show_comparison(const QString& called, const SharedAssessment& other, const SharedAssessment& own,
                                      const words::Speaker& speaker)
 {
-    with_->setText(tr("Compared with %1").arg(called));
+    const QString with = tr("Compared with %1").arg(called);
     if (!other) {
+        with_->setText(with);
         table_->clear();
-        summary_->setText(tr("The other plan is being worked out…"));
+        csv_.clear();
+        bar_->show_table(tr("The other plan is being worked out…"), {});
         return;
     }
     if (!own || !own->complete) {
+        with_->setText(tr("%1. The new figures are being worked out…").arg(with));
         return;
     }
+    with_->setText(with);
     const assess::Comparison comparison = assess::compare(*other, *own);
     const report::TwoPlans plans{{other.get(), own.get()}, comparison};
     const words::Formatter& formatter = speaker.formatter();
@@ -100,15 +137,16 @@ void ComparisonView::show_comparison(const QString& called, const SharedAssessme
     fill(groups);
     QString summary = report::payback_sentence(comparison.payback, tr("this plan"), formatter);
     int differing = 0;
-    for_each_row(*table_, [&](const QTreeWidgetItem& item) {
-        differing += item.data(what_column, differs_role).toBool() ? 1 : 0;
-    });
+    for_each_row(*table_,
+                 [&](QTreeWidgetItem& item) { differing += item.data(what_column, differs_role).toBool() ? 1 : 0; });
     if (differing == 0) {
         summary = tr("Nothing differs.");
     } else if (own->costs.price_illustrative) {
         summary += QLatin1Char(' ') + tr("The prices are invented examples.");
     }
-    summary_->setText(summary);
+    report::PastedTable table = report::comparison_table(plans, {called, tr("This plan")}, summary, speaker);
+    csv_ = report::pasted_csv(table);
+    bar_->show_table(summary, std::move(table));
 }
 
 void ComparisonView::fill(const std::vector<report::ComparisonGroup>& groups)
@@ -120,10 +158,7 @@ void ComparisonView::fill(const std::vector<report::ComparisonGroup>& groups)
             folded << table_->topLevelItem(i)->text(what_column);
         }
     }
-    const QTreeWidgetItem* current = table_->currentItem();
-    const int kept =
-        current != nullptr && current->parent() != nullptr ? table_->indexOfTopLevelItem(current->parent()) : -1;
-    const int kept_row = kept >= 0 ? current->parent()->indexOfChild(table_->currentItem()) : -1;
+    const std::vector<int> kept = path_of(table_->currentItem());
     const int scrolled = table_->verticalScrollBar()->value();
     const bool dark = is_dark(palette());
     table_->setUpdatesEnabled(false);
@@ -133,17 +168,27 @@ void ComparisonView::fill(const std::vector<report::ComparisonGroup>& groups)
             continue;
         }
         QTreeWidgetItem* top = group_item(*table_, group.title);
+        QTreeWidgetItem* whole = top; // what the rows of level 1 are parts of
         QString heading;
         for (const report::ComparisonRow& row : group.rows) {
             heading = row.heading ? row.name : row.level == 0 ? QString() : heading;
-            top->addChild(comparison_item(row, heading, dark));
+            QTreeWidgetItem* item = comparison_item(row, heading, dark);
+            if (row.level == 0) {
+                top->addChild(item);
+                whole = item;
+            } else {
+                whole->addChild(item);
+            }
         }
         top->setExpanded(!folded.contains(group.title));
+        for (int i = 0; i < top->childCount(); ++i) {
+            top->child(i)->setExpanded(true);
+        }
     }
     fit_columns();
     filter();
-    if (kept >= 0 && kept < table_->topLevelItemCount() && kept_row < table_->topLevelItem(kept)->childCount()) {
-        table_->setCurrentItem(table_->topLevelItem(kept)->child(kept_row));
+    if (QTreeWidgetItem* again = item_at(*table_, kept)) {
+        table_->setCurrentItem(again);
     }
     table_->setUpdatesEnabled(true);
     table_->verticalScrollBar()->setValue(scrolled);
@@ -151,26 +196,8 @@ void ComparisonView::fill(const std::vector<report::ComparisonGroup>& groups)
 
 void ComparisonView::filter()
 {
-    const bool only = only_differing_->isChecked();
     for (int i = 0; i < table_->topLevelItemCount(); ++i) {
-        QTreeWidgetItem* top = table_->topLevelItem(i);
-        QTreeWidgetItem* heading = nullptr; // of the rows that follow
-        bool any = false;
-        for (int j = 0; j < top->childCount(); ++j) {
-            QTreeWidgetItem* item = top->child(j);
-            const QVariant differs = item->data(what_column, differs_role);
-            const bool hidden = only && !differs.toBool();
-            item->setHidden(hidden); // a heading until one of its rows is seen
-            if (!differs.isValid()) {
-                heading = item;
-                continue;
-            }
-            if (!hidden && heading != nullptr) {
-                heading->setHidden(false);
-            }
-            any = any || !hidden;
-        }
-        top->setHidden(!any);
+        show_differing(*table_->topLevelItem(i), only_differing_->isChecked());
     }
 }
 

@@ -13,6 +13,8 @@ class QTreeWidget;
 
 namespace loam::desk {
 
+class TableBar;
+
 class ComparisonView : public QWidget {
     Q_OBJECT
 
@@ -25,8 +27,11 @@ public:
                          const words::Speaker& speaker);
     QTreeWidget* table() const { return table_; }
 
+    const std::string& csv() const { return csv_; } // of what is compared; empty before
+
 signals:
     void closed();
+    void exportWanted();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -38,8 +43,9 @@ private:
 
     QLabel* with_;
     QCheckBox* only_differing_;
-    QLabel* summary_;
     QTreeWidget* table_;
+    TableBar* bar_;
+    std::string csv_;
 };
 
 } // namespace loam::desk

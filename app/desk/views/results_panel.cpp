@@ -190,6 +190,8 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
     connect(parts_->shopping, &ShoppingView::haveIt, this, &ResultsPanel::haveIt);
     connect(parts_->shopping, &ShoppingView::exportWanted, this, &ResultsPanel::shoppingExportWanted);
     connect(parts_->costs, &CostsView::exportWanted, this, &ResultsPanel::costsExportWanted);
+    connect(parts_->comparison, &ComparisonView::exportWanted, this,
+            [this] { emit comparisonExportWanted(parts_->comparison->csv()); });
     connect(parts_->comparison, &ComparisonView::closed, this, &ResultsPanel::comparisonClosed);
     connect(parts_->why, &WhyPane::placeChosen, this, &ResultsPanel::placeChosen);
     connect(parts_->findings, &QListView::doubleClicked, this, [this](const QModelIndex& index) {

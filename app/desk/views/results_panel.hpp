@@ -36,6 +36,7 @@ signals:
     void haveIt(const loam::assess::ShoppingLine& line, bool have);
     void shoppingExportWanted();
     void costsExportWanted();
+    void comparisonExportWanted(const std::string& csv);
     // A finding or line was chosen: its plan element id or JSON Pointer, and its enclosure (may be empty).
     void placeChosen(const QString& where, const QString& enclosure);
 

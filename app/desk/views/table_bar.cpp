@@ -33,6 +33,7 @@ TableBar::TableBar(QTreeWidget& table, const QString& stem, QWidget* parent)
         button->setObjectName(action->objectName() + QStringLiteral("Button"));
         button->setFocusPolicy(Qt::TabFocus);
         row->addWidget(button);
+        setTabOrder(button, &table); // after it, as on the screen
         table.addAction(action);
     }
     table.setContextMenuPolicy(Qt::ActionsContextMenu);
@@ -40,9 +41,14 @@ TableBar::TableBar(QTreeWidget& table, const QString& stem, QWidget* parent)
     connect(export_, &QAction::triggered, this, &TableBar::exportWanted);
 }
 
-void TableBar::show_table(const QString& sum, report::PastedTable table)
+void TableBar::say(const QString& sum)
 {
     sum_->setText(sum);
+}
+
+void TableBar::show_table(const QString& sum, report::PastedTable table)
+{
+    say(sum);
     table_ = std::move(table);
     copy_->setEnabled(!table_.rows.empty());
     export_->setEnabled(!table_.rows.empty());

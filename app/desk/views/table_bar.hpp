@@ -18,6 +18,7 @@ public:
     // The actions stand in the table's context menu too. `stem` begins their object names: "shopping", "costs".
     TableBar(QTreeWidget& table, const QString& stem, QWidget* parent);
 
+    void say(const QString& sum);
     // What the copy holds; nothing can be taken along before there is something.
     void show_table(const QString& sum, report::PastedTable table);
 

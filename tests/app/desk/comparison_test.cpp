@@ -1,10 +1,12 @@
 // The open plan beside another, driven through the window's own actions.
 #include <QAction>
 #include <QCheckBox>
+#include <QClipboard>
 #include <QFile>
 #include <QFileInfo>
 #include <QLabel>
 #include <QMessageBox>
+#include <QMimeData>
 #include <QPushButton>
 #include <QTabWidget>
 #include <QTemporaryDir>
@@ -22,6 +24,7 @@
 #include "app/files/guidance.hpp"
 #include "app/files/plan_file.hpp"
 #include "core/plan/file.hpp"
+#include "tests/app/desk/save_dialog.hpp"
 
 using namespace loam;
 
@@ -99,7 +102,7 @@ private slots:
         QCOMPARE(find<QTabWidget>("resultTabs")->currentWidget(), find<QWidget>("comparisonView"));
         QTRY_VERIFY_WITH_TIMEOUT(compared(), patience_ms);
         QTRY_COMPARE_WITH_TIMEOUT(change(QStringLiteral("Floor")), QStringLiteral("same"), patience_ms);
-        QCOMPARE(find<QLabel>("comparisonSummary")->text(), QStringLiteral("Nothing differs."));
+        QCOMPARE(find<QLabel>("comparisonSum")->text(), QStringLiteral("Nothing differs."));
 
         const double width_m = window_->document().plan().enclosures.front().shell.width_m;
         make_longer(0.2);
@@ -183,6 +186,29 @@ private slots:
         QVERIFY(!window_->comparison().with_file(home_.filePath(QStringLiteral("not-there.json"))));
         QVERIFY2(said.contains(QStringLiteral("not-there.json")), qPrintable(said));
         QVERIFY(window_->comparison().active());
+    }
+
+    void what_is_compared_can_be_copied_and_exported()
+    {
+        action("compareKeep")->trigger();
+        make_longer(0.2);
+        QTRY_VERIFY_WITH_TIMEOUT(compared() && change(QStringLiteral("Floor")).startsWith(QLatin1Char('+')),
+                                 patience_ms);
+        action("comparisonCopy")->trigger();
+        const QMimeData* copied = QGuiApplication::clipboard()->mimeData();
+        // The word says which way; a sign in front would be taken for a formula's.
+        const QString larger = change(QStringLiteral("Floor")).mid(1);
+        QVERIFY2(copied->text().contains(QLatin1Char('\t') + larger + QLatin1Char('\n')), qPrintable(copied->text()));
+        QVERIFY(copied->html().contains(QStringLiteral("<td>%1</td>").arg(larger)));
+        const QString path = home_.filePath(QStringLiteral("comparison.csv"));
+        const SaveDialogHand hand(path, QMessageBox::Yes, window_.get());
+        action("comparisonExport")->trigger();
+        QFile file(path);
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        const QString csv = QString::fromUtf8(file.readAll());
+        QVERIFY2(csv.startsWith(QStringLiteral("Of,Figure,")), qPrintable(csv));
+        QVERIFY(csv.contains(QLatin1Char(',') + larger + QStringLiteral("\r\n")));
+        QVERIFY(csv.contains(QStringLiteral(",\"Winter day, warm side\",")));
     }
 
     void another_plan_of_other_boxes_shows_what_is_new_and_a_row_says_why()

@@ -32,6 +32,16 @@ bool wait_for_result(const loam::desk::Window& window)
     return window.up_to_date();
 }
 
+// Layouts ask for one another; what is drawn a moment later is what a user sees.
+void settle()
+{
+    QElapsedTimer timer;
+    timer.start();
+    while (timer.elapsed() < 150) {
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    }
+}
+
 bool compare(loam::desk::Window& window, const QString& path)
 {
     loam::desk::ComparisonChoice& comparison = window.comparison();
@@ -146,7 +156,7 @@ int main(int argc, char** argv)
     if (parser.isSet(QStringLiteral("pointer"))) {
         point_at(*window.findChild<QWidget*>(QStringLiteral("sheet")), parser.value(QStringLiteral("pointer")));
     }
-    QCoreApplication::processEvents();
+    settle();
     const QString out = parser.value(QStringLiteral("out"));
     if (!window.grab().save(out)) {
         std::fprintf(stderr, "%s can't be written.\n", qPrintable(out));

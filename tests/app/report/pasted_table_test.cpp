@@ -54,3 +54,8 @@ TEST_CASE("A formula behind a tab is none either")
 {
     CHECK(report::pasted_lines(table(QStringLiteral("\t=1+1"))).contains("' =1+1\t"));
 }
+
+TEST_CASE("The same as CSV has heads and rows only, quoted where needed, and no formula")
+{
+    CHECK(report::pasted_csv(table(QStringLiteral("=1+1, \"x\""))) == "Item,Total\r\n\"'=1+1, \"\"x\"\"\",-3.50\r\n");
+}
