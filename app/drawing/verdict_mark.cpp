@@ -105,4 +105,12 @@ QIcon verdict_icon(Verdict verdict, bool on_dark)
     return icon;
 }
 
+VerdictIcons::VerdictIcons(bool on_dark)
+{
+    for (const Verdict verdict :
+         {Verdict::fits, Verdict::tight, Verdict::falls_short, Verdict::danger, Verdict::not_known}) {
+        icons_[static_cast<std::size_t>(verdict)] = verdict_icon(verdict, on_dark);
+    }
+}
+
 } // namespace loam::drawing

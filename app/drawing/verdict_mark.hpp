@@ -5,6 +5,7 @@
 #include <QColor>
 #include <QIcon>
 #include <QPainter>
+#include <array>
 
 #include "core/explain.hpp"
 
@@ -17,5 +18,15 @@ QColor verdict_colour(Verdict verdict, bool on_dark);
 void paint_verdict_mark(QPainter& painter, const QRectF& box, Verdict verdict, bool on_dark);
 
 QIcon verdict_icon(Verdict verdict, bool on_dark);
+
+// All of them, for a table whose rows share them: to draw one takes longer than the rest of a row.
+class VerdictIcons {
+public:
+    explicit VerdictIcons(bool on_dark);
+    const QIcon& operator[](Verdict verdict) const { return icons_[static_cast<std::size_t>(verdict)]; }
+
+private:
+    std::array<QIcon, 5> icons_;
+};
 
 } // namespace loam::drawing

@@ -20,7 +20,7 @@ public:
         if (!table_.isFirstColumnSpanned(index.row(), index.parent())) {
             constexpr int margins = 7; // what the style leaves free around a text
             const int width = table_.columnWidth(index.column()) -
-                              (index.column() == 0 ? depth(index) * table_.indentation() : 0) - box(option, index) -
+                              (index.column() == 0 ? depth(index) * table_.indentation() : 0) - marks(option, index) -
                               margins;
             const QVariant font = index.data(Qt::FontRole);
             const QFontMetrics metrics = font.isValid() ? QFontMetrics(font.value<QFont>()) : option.fontMetrics;
@@ -34,15 +34,19 @@ public:
 private:
     static int depth(const QModelIndex& index) { return index.isValid() ? 1 + depth(index.parent()) : 0; }
 
-    // What a box to tick takes before the text.
-    static int box(const QStyleOptionViewItem& option, const QModelIndex& index)
+    // What a box to tick and a mark take before the text.
+    static int marks(const QStyleOptionViewItem& option, const QModelIndex& index)
     {
-        if (!index.data(Qt::CheckStateRole).isValid() || option.widget == nullptr) {
+        if (option.widget == nullptr) {
             return 0;
         }
         const QStyle* style = option.widget->style();
-        return style->pixelMetric(QStyle::PM_IndicatorWidth, &option, option.widget) +
-               2 * (style->pixelMetric(QStyle::PM_FocusFrameHMargin, &option, option.widget) + 1);
+        const int apart = 2 * (style->pixelMetric(QStyle::PM_FocusFrameHMargin, &option, option.widget) + 1);
+        const int box = index.data(Qt::CheckStateRole).isValid()
+                            ? style->pixelMetric(QStyle::PM_IndicatorWidth, &option, option.widget) + apart
+                            : 0;
+        const int mark = index.data(Qt::DecorationRole).isValid() ? option.decorationSize.width() + apart : 0;
+        return box + mark;
     }
 
     QTreeWidget& table_;

@@ -4,7 +4,6 @@
 #include <QPalette>
 
 #include "app/desk/views/explanation.hpp"
-#include "app/drawing/verdict_mark.hpp"
 #include "app/words/capitals.hpp"
 
 namespace loam::desk {
@@ -40,7 +39,8 @@ Explanation explain(const report::ComparisonRow& row, const QString& heading)
 
 } // namespace
 
-QTreeWidgetItem* comparison_item(const report::ComparisonRow& row, const QString& heading, bool dark)
+QTreeWidgetItem* comparison_item(const report::ComparisonRow& row, const QString& heading,
+                                 const drawing::VerdictIcons& icons)
 {
     auto* item = new QTreeWidgetItem({words::capitalised(row.name)});
     if (row.heading) {
@@ -52,7 +52,7 @@ QTreeWidgetItem* comparison_item(const report::ComparisonRow& row, const QString
         item->setData(column, full_role, behind(cell.text, cell.in_full));
         item->setToolTip(column, told(cell));
         if (cell.judgement) {
-            item->setIcon(column, drawing::verdict_icon(cell.judgement->verdict, dark));
+            item->setIcon(column, icons[cell.judgement->verdict]);
         }
     }
     item->setText(change_column, row.change);

@@ -85,14 +85,14 @@ ComparisonView::ComparisonView(QWidget* parent)
     with_->setTextFormat(Qt::PlainText);
     with_->setWordWrap(true);
     only_differing_->setObjectName(QStringLiteral("onlyDiffering"));
-    auto* close = new QPushButton(tr("&Close comparison"), this);
+    auto* close = new QPushButton(tr("C&lose comparison"), this);
     close->setObjectName(QStringLiteral("closeComparison"));
     table_->setObjectName(QStringLiteral("comparison"));
     table_->setAccessibleName(tr("This plan beside the other"));
     table_->setHeaderLabels({tr("Figure"), tr("Other plan"), tr("This plan"), tr("Change")});
     set_table_manners(*table_);
-    let_wrap(*table_, change_column);
     for (const int column : {other_column, own_column, change_column}) {
+        let_wrap(*table_, column);
         table_->header()->setSectionResizeMode(column, QHeaderView::Interactive);
     }
 
@@ -160,7 +160,7 @@ void ComparisonView::fill(const std::vector<report::ComparisonGroup>& groups)
     }
     const std::vector<int> kept = path_of(table_->currentItem());
     const int scrolled = table_->verticalScrollBar()->value();
-    const bool dark = is_dark(palette());
+    const drawing::VerdictIcons icons(is_dark(palette()));
     table_->setUpdatesEnabled(false);
     table_->clear();
     for (const report::ComparisonGroup& group : groups) {
@@ -172,7 +172,7 @@ void ComparisonView::fill(const std::vector<report::ComparisonGroup>& groups)
         QString heading;
         for (const report::ComparisonRow& row : group.rows) {
             heading = row.heading ? row.name : row.level == 0 ? QString() : heading;
-            QTreeWidgetItem* item = comparison_item(row, heading, dark);
+            QTreeWidgetItem* item = comparison_item(row, heading, icons);
             if (row.level == 0) {
                 top->addChild(item);
                 whole = item;
@@ -206,10 +206,11 @@ void ComparisonView::fit_columns()
     constexpr int roomy_px = 1000;
     const bool roomy = width() >= roomy_px;
     for_each_row(*table_, [roomy](QTreeWidgetItem& item) { say_in_full(item, roomy); });
-    const int side_px = roomy ? 290 : 172;
-    table_->header()->resizeSection(other_column, side_px);
-    table_->header()->resizeSection(own_column, side_px);
-    table_->header()->resizeSection(change_column, roomy ? 220 : 144);
+    // Shares: figures with their verdicts are the widest, on a small screen they go on in a second line.
+    const double side = roomy ? 0.3 : 0.275;
+    table_->header()->resizeSection(other_column, qRound(side * width()));
+    table_->header()->resizeSection(own_column, qRound(side * width()));
+    table_->header()->resizeSection(change_column, qRound((roomy ? 0.2 : 0.23) * width()));
 }
 
 void ComparisonView::resizeEvent(QResizeEvent* event)

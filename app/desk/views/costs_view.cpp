@@ -78,8 +78,8 @@ QWidget* with_key(YearsChart* chart)
 } // namespace
 
 CostsView::CostsView(QWidget* parent)
-    : QWidget(parent), table_(new QTreeWidget(this)), chart_(new YearsChart(this)), note_(new QLabel(this)),
-      bar_(new TableBar(*table_, QStringLiteral("costs"), this))
+    : QWidget(parent), table_(new QTreeWidget(this)), chart_(new YearsChart(this)), graph_(with_key(chart_)),
+      note_(new QLabel(this)), bar_(new TableBar(*table_, QStringLiteral("costs"), this))
 {
     setObjectName(QStringLiteral("costsView"));
     table_->setObjectName(QStringLiteral("costs"));
@@ -92,7 +92,7 @@ CostsView::CostsView(QWidget* parent)
     note_->setContentsMargins(6, 2, 6, 4);
     auto* split = new QSplitter(Qt::Horizontal, this);
     split->addWidget(table_);
-    split->addWidget(with_key(chart_));
+    split->addWidget(graph_);
     split->setStretchFactor(0, 3);
     split->setStretchFactor(1, 2);
     split->setSizes({420, 220});
@@ -104,6 +104,13 @@ CostsView::CostsView(QWidget* parent)
     column->addWidget(split, 1);
     column->addWidget(note_);
     connect(bar_, &TableBar::exportWanted, this, &CostsView::exportWanted);
+}
+
+void CostsView::resizeEvent(QResizeEvent* event)
+{
+    constexpr int narrow_px = 560; // in less, the figures need the room
+    graph_->setVisible(width() >= narrow_px);
+    QWidget::resizeEvent(event);
 }
 
 void CostsView::show_costs(const assess::Assessment& assessment, const words::Speaker& speaker)

@@ -27,11 +27,15 @@ public:
 signals:
     void exportWanted();
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void fill(const std::vector<report::CostRow>& rows, const words::Formatter& formatter);
 
     QTreeWidget* table_;
     YearsChart* chart_;
+    QWidget* graph_; // the chart with its key
     QLabel* note_;
     TableBar* bar_;
 };

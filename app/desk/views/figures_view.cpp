@@ -17,7 +17,7 @@ enum Column { name_column, verdict_column, likely_column, range_column, target_c
 
 const auto apart = QStringLiteral("  "); // from the figures that end at the column's edge
 
-QTreeWidgetItem* item_of(const FigureRow& row, bool dark)
+QTreeWidgetItem* item_of(const FigureRow& row, const drawing::VerdictIcons& icons)
 {
     auto* item = new QTreeWidgetItem({words::capitalised(row.name), row.why.verdict_words, row.likely, row.range,
                                       row.target, apart + row.decided_by});
@@ -25,7 +25,7 @@ QTreeWidgetItem* item_of(const FigureRow& row, bool dark)
     item->setTextAlignment(range_column, Qt::AlignRight | Qt::AlignVCenter);
     item->setTextAlignment(target_column, Qt::AlignRight | Qt::AlignVCenter);
     if (row.why.judgement) {
-        item->setIcon(verdict_column, drawing::verdict_icon(row.why.judgement->verdict, dark));
+        item->setIcon(verdict_column, icons[row.why.judgement->verdict]);
     }
     item->setData(name_column, explanation_role, QVariant::fromValue(row.why));
     for (int column = name_column; column <= decided_column; ++column) {
@@ -82,7 +82,7 @@ void FiguresView::show_groups(const std::vector<FigureGroup>& groups)
     const QString chosen_group = currentItem() != nullptr && currentItem()->parent() != nullptr
                                      ? currentItem()->parent()->text(name_column)
                                      : QString();
-    const bool dark = is_dark(palette());
+    const drawing::VerdictIcons icons(is_dark(palette()));
     setUpdatesEnabled(false);
     clear();
     for (const FigureGroup& group : groups) {
@@ -92,7 +92,7 @@ void FiguresView::show_groups(const std::vector<FigureGroup>& groups)
         bold.setBold(true);
         top->setFont(name_column, bold);
         for (const FigureRow& row : group.rows) {
-            top->addChild(item_of(row, dark));
+            top->addChild(item_of(row, icons));
             if (group.name == chosen_group && words::capitalised(row.name) == chosen) {
                 setCurrentItem(top->child(top->childCount() - 1));
             }

@@ -96,6 +96,9 @@ ShoppingView::ShoppingView(QWidget* parent)
 void ShoppingView::resizeEvent(QResizeEvent* event)
 {
     constexpr int roomy_px = 900;
+    constexpr int narrow_px = 560; // in less, the names need the room; the "why?" pane tells the rest
+    table_->setColumnHidden(why_column, width() < narrow_px);
+    table_->setColumnHidden(left_column, width() < narrow_px);
     table_->header()->resizeSection(why_column, width() < roomy_px ? 148 : 300);
     QWidget::resizeEvent(event);
 }
