@@ -100,6 +100,20 @@ std::vector<Option> needs(const FormState& state)
     return options;
 }
 
+// "2 × Digital hygrometer", "7.8 L Coir chips"; by its id where the price list does not know it.
+QString owned_text(const plan::OwnedItem& item, FormState& form)
+{
+    const auto& listed = form.catalog->prices.items;
+    const auto found =
+        std::find_if(listed.begin(), listed.end(), [&](const catalog::Item& each) { return each.id == item.item; });
+    if (found == listed.end() || found->unit == "each") {
+        return QStringLiteral("%1 × %2").arg(form.formatter.figure(item.quantity, "1"),
+                                             QString::fromStdString(found == listed.end() ? item.item : found->name));
+    }
+    return QStringLiteral("%1 %2").arg(form.formatter.figure(item.quantity, found->unit),
+                                       QString::fromStdString(found->name));
+}
+
 } // namespace
 
 BudgetPage::BudgetPage(FormState& state, QWidget* parent) : Page(state, "budgetPage", parent)
@@ -128,18 +142,14 @@ BudgetPage::BudgetPage(FormState& state, QWidget* parent) : Page(state, "budgetP
 
     heading(tr("Already on the shelf"));
     ElementList& owned = elements(
-        tr("owned item"),
-        actions_for<plan::OwnedItem>([](plan::Plan& plan) { return &plan.owned; }, "o",
-                                     [this](plan::Plan&) {
-                                         plan::OwnedItem item;
-                                         const auto& listed = this->state().catalog->prices.items;
-                                         item.item = listed.empty() ? "item" : listed.front().id;
-                                         return item;
-                                     },
-                                     [](const plan::OwnedItem& item, FormState& form) {
-                                         return QStringLiteral("%1 × %2").arg(form.formatter.number(item.quantity, 0),
-                                                                              QString::fromStdString(item.item));
-                                     }));
+        tr("owned item"), actions_for<plan::OwnedItem>([](plan::Plan& plan) { return &plan.owned; }, "o",
+                                                       [this](plan::Plan&) {
+                                                           plan::OwnedItem item;
+                                                           const auto& listed = this->state().catalog->prices.items;
+                                                           item.item = listed.empty() ? "item" : listed.front().id;
+                                                           return item;
+                                                       },
+                                                       owned_text));
     const std::function<plan::OwnedItem*(plan::Plan&)> chosen = [&owned](plan::Plan& plan) {
         return element_in(plan.owned, owned.chosen());
     };

@@ -2,7 +2,10 @@
 #include <QAction>
 #include <QClipboard>
 #include <QFile>
+#include <QLineEdit>
+#include <QListWidget>
 #include <QMimeData>
+#include <QPushButton>
 #include <QTabWidget>
 #include <QTemporaryDir>
 #include <QTextBrowser>
@@ -132,6 +135,34 @@ private slots:
         QCOMPARE(line(mat)->text(1), QStringLiteral("1"));
         line(mat)->setCheckState(0, Qt::Checked); // and on again
         QCOMPARE(window_->document().plan().owned.size(), owned);
+        window_->document().undo_stack().undo();
+        window_->document().undo_stack().undo();
+        QCOMPARE(plan(), before);
+    }
+
+    void the_age_of_what_was_ticked_off_is_one_step_away()
+    {
+        open_upgrade();
+        const std::string before = plan();
+        table()->setFocus();
+        table()->setCurrentItem(line(hygrometer));
+        QTest::keyClick(table(), Qt::Key_Space);
+        QTRY_VERIFY_WITH_TIMEOUT(window_->up_to_date() && ticked(hygrometer), patience_ms);
+        QTest::mouseClick(find<QPushButton>("whyGo"), Qt::LeftButton); // "Show in the plan"
+        auto* budget = find<QWidget>("budgetPage");
+        QVERIFY(budget->isVisible());
+        bool chosen = false; // by its name, not by its id
+        for (const QListWidget* list : budget->findChildren<QListWidget*>()) {
+            const QListWidgetItem* item = list->currentItem();
+            chosen = chosen || (item != nullptr && item->text() == QStringLiteral("2 × Digital hygrometer"));
+        }
+        QVERIFY(chosen);
+        auto* age = budget->findChild<QLineEdit*>(QStringLiteral("age_months"));
+        age->setFocus();
+        age->selectAll();
+        QTest::keyClicks(age, QStringLiteral("6"));
+        QTest::keyClick(age, Qt::Key_Return);
+        QCOMPARE(window_->document().plan().owned.back().age_months, std::optional(6.0));
         window_->document().undo_stack().undo();
         window_->document().undo_stack().undo();
         QCOMPARE(plan(), before);
