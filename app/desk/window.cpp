@@ -156,6 +156,9 @@ void Window::wire_panels()
             [this](const QString& id) { form_->reveal(id, form_->enclosure()); });
     connect(drawing_, &DrawingView::deviceDragged, this, &Window::move_device);
     connect(results_, &ResultsPanel::haveIt, this, &Window::take_tick);
+    connect(results_, &ResultsPanel::leftOut, this, [this](const assess::ShoppingLine& line) {
+        take_edit(tr("Leave it out of the order"), QString(), left_out(document_->plan(), line));
+    });
     connect(results_, &ResultsPanel::shoppingExportWanted, this, &Window::export_shopping);
     connect(results_, &ResultsPanel::costsExportWanted, this, &Window::export_costs);
     WhatIfView& what_if = results_->what_if();

@@ -1,5 +1,7 @@
 #include "app/desk/document/have_it.hpp"
 
+#include <utility>
+
 #include "core/assess/wishes.hpp"
 #include "core/plan/file.hpp"
 
@@ -30,6 +32,19 @@ plan::Plan with_it(plan::Plan plan, const assess::ShoppingLine& line)
 plan::Plan without_it(plan::Plan plan, const assess::ShoppingLine& line)
 {
     std::erase_if(plan.owned, [&line](const plan::OwnedItem& item) { return item.item == line.item; });
+    return plan;
+}
+
+plan::Plan left_out(plan::Plan plan, const assess::ShoppingLine& line)
+{
+    if (is_own_line(line)) {
+        std::erase_if(plan.own_lines, [&line](const plan::OwnLine& own) { return own.id == line.where; });
+        return plan;
+    }
+    plan::Wish wish;
+    wish.id = plan::fresh_id(plan, "w");
+    wish.need = line.need;
+    plan.wishes.push_back(std::move(wish)); // the last one counts
     return plan;
 }
 

@@ -1,4 +1,5 @@
-// Ticking off what one has already: a line of the order goes to or from the plan's list of what is owned.
+// Ticking off what one has already: a line of the order goes to or from the plan's list of what is owned. And leaving
+// out what one does not want.
 #pragma once
 
 #include "core/assess/assessment.hpp"
@@ -16,5 +17,8 @@ bool can_be_owned(const assess::ShoppingLine& line);
 // of the item.
 plan::Plan with_it(plan::Plan plan, const assess::ShoppingLine& line);
 plan::Plan without_it(plan::Plan plan, const assess::ShoppingLine& line);
+
+// The plan with a wish that nothing of the line's kind be bought, wherever it is needed; a line of one's own goes.
+plan::Plan left_out(plan::Plan plan, const assess::ShoppingLine& line);
 
 } // namespace loam::desk

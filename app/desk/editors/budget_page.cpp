@@ -92,6 +92,7 @@ std::vector<Option> needs(const FormState& state)
         kinds.insert(wish.need);
     }
     std::vector<Option> options;
+    options.reserve(options.size() + kinds.size());
     for (const std::string& kind : kinds) {
         options.push_back({QString::fromStdString(kind), name_of_need(state, kind)});
     }

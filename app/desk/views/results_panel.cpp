@@ -188,6 +188,7 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
         explain(table->currentIndex().siblingAtColumn(0).data(explanation_role));
     });
     connect(parts_->shopping, &ShoppingView::haveIt, this, &ResultsPanel::haveIt);
+    connect(parts_->shopping, &ShoppingView::leftOut, this, &ResultsPanel::leftOut);
     connect(parts_->shopping, &ShoppingView::exportWanted, this, &ResultsPanel::shoppingExportWanted);
     connect(parts_->costs, &CostsView::exportWanted, this, &ResultsPanel::costsExportWanted);
     connect(parts_->comparison, &ComparisonView::exportWanted, this,

@@ -34,6 +34,7 @@ signals:
     void comparisonClosed();
     // A line of the order was ticked off, or is to be bought after all.
     void haveIt(const loam::assess::ShoppingLine& line, bool have);
+    void leftOut(const loam::assess::ShoppingLine& line);
     void shoppingExportWanted();
     void costsExportWanted();
     void comparisonExportWanted(const std::string& csv);

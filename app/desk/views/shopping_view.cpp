@@ -1,5 +1,6 @@
 #include "app/desk/views/shopping_view.hpp"
 
+#include <QAction>
 #include <QHeaderView>
 #include <QScrollBar>
 #include <QSet>
@@ -75,7 +76,8 @@ QSet<QString> folded_in(const QTreeWidget& table)
 } // namespace
 
 ShoppingView::ShoppingView(QWidget* parent)
-    : QWidget(parent), table_(new QTreeWidget(this)), bar_(new TableBar(*table_, QStringLiteral("shopping"), this))
+    : QWidget(parent), table_(new QTreeWidget(this)), bar_(new TableBar(*table_, QStringLiteral("shopping"), this)),
+      leave_out_(new QAction(tr("&Leave it out of the order"), this))
 {
     setObjectName(QStringLiteral("shoppingView"));
     table_->setObjectName(QStringLiteral("shopping"));
@@ -91,6 +93,18 @@ ShoppingView::ShoppingView(QWidget* parent)
     column->addWidget(table_, 1);
     connect(table_, &QTreeWidget::itemChanged, this, [this](QTreeWidgetItem* item) { ticked(*item); });
     connect(bar_, &TableBar::exportWanted, this, &ShoppingView::exportWanted);
+    leave_out_->setObjectName(QStringLiteral("shoppingLeaveOut"));
+    leave_out_->setShortcut(QKeySequence::Delete);
+    leave_out_->setShortcutContext(Qt::WidgetShortcut);
+    leave_out_->setEnabled(false);
+    table_->addAction(leave_out_);
+    connect(table_, &QTreeWidget::currentItemChanged, this,
+            [this](const QTreeWidgetItem* item) { leave_out_->setEnabled(line_of(item) != nullptr); });
+    connect(leave_out_, &QAction::triggered, this, [this] {
+        if (const assess::ShoppingLine* line = line_of(table_->currentItem())) {
+            emit leftOut(assess::ShoppingLine(*line));
+        }
+    });
 }
 
 void ShoppingView::resizeEvent(QResizeEvent* event)
@@ -103,13 +117,17 @@ void ShoppingView::resizeEvent(QResizeEvent* event)
     QWidget::resizeEvent(event);
 }
 
+const assess::ShoppingLine* ShoppingView::line_of(const QTreeWidgetItem* item) const
+{
+    const QVariant place = item != nullptr ? item->data(item_column, line_role) : QVariant();
+    return place.isValid() && place.toUInt() < lines_.size() ? &lines_[place.toUInt()] : nullptr;
+}
+
 void ShoppingView::ticked(const QTreeWidgetItem& item)
 {
-    const QVariant place = item.data(item_column, line_role);
-    if (place.isValid() && place.toUInt() < lines_.size()) {
-        // A copy: what is shown is filled anew before the one who hears it is done.
-        const assess::ShoppingLine line = lines_[place.toUInt()];
-        emit haveIt(line, item.checkState(item_column) == Qt::Checked);
+    if (const assess::ShoppingLine* line = line_of(&item)) {
+        // A copy: what is shown may be filled anew before the one who hears it is done.
+        emit haveIt(assess::ShoppingLine(*line), item.checkState(item_column) == Qt::Checked);
     }
 }
 
@@ -123,14 +141,14 @@ void ShoppingView::show_order(const assess::Assessment& assessment, const plan::
         table_->headerItem()->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
     }
     const int scrolled = table_->verticalScrollBar()->value();
-    const QTreeWidgetItem* current = table_->currentItem();
-    const QVariant place = current != nullptr ? current->data(item_column, line_role) : QVariant();
-    const auto kept = place.isValid() ? std::optional(lines_[place.toUInt()]) : std::nullopt;
+    const assess::ShoppingLine* chosen = line_of(table_->currentItem());
+    const auto kept = chosen != nullptr ? std::optional(*chosen) : std::nullopt;
     table_->setUpdatesEnabled(false);
     fill(assessment, plan, speaker);
     if (QTreeWidgetItem* again = kept ? item_like(*kept) : nullptr) {
         table_->setCurrentItem(again);
     }
+    leave_out_->setEnabled(line_of(table_->currentItem()) != nullptr);
     table_->setUpdatesEnabled(true);
     table_->verticalScrollBar()->setValue(scrolled);
     bar_->show_table(sum_text(assessment.shopping, speaker), report::shopping_table(assessment, speaker));
@@ -141,15 +159,11 @@ QTreeWidgetItem* ShoppingView::item_like(const assess::ShoppingLine& line) const
 {
     QTreeWidgetItem* like = nullptr;
     for (QTreeWidgetItemIterator item(table_); *item != nullptr; ++item) {
-        const QVariant place = (*item)->data(item_column, line_role);
-        if (!place.isValid()) {
+        const assess::ShoppingLine* each = line_of(*item);
+        if (each == nullptr || each->need != line.need || each->item != line.item || each->where != line.where) {
             continue;
         }
-        const assess::ShoppingLine& each = lines_[place.toUInt()];
-        if (each.need != line.need || each.item != line.item || each.where != line.where) {
-            continue;
-        }
-        if (each.pack == line.pack) {
+        if (each->pack == line.pack) {
             return *item;
         }
         like = like == nullptr ? *item : like;

@@ -7,6 +7,7 @@
 #include "app/words/speaker.hpp"
 #include "core/assess/assessment.hpp"
 
+class QAction;
 class QTreeWidget;
 class QTreeWidgetItem;
 
@@ -25,6 +26,7 @@ public:
 
 signals:
     void haveIt(const loam::assess::ShoppingLine& line, bool have); // ticked by the user
+    void leftOut(const loam::assess::ShoppingLine& line);           // not to be bought at all
     void exportWanted();
 
 protected:
@@ -34,9 +36,11 @@ private:
     void fill(const assess::Assessment& assessment, const plan::Plan& plan, const words::Speaker& speaker);
     QTreeWidgetItem* item_like(const assess::ShoppingLine& line) const;
     void ticked(const QTreeWidgetItem& item);
+    const assess::ShoppingLine* line_of(const QTreeWidgetItem* item) const; // nullptr: a heading
 
     QTreeWidget* table_;
     TableBar* bar_;
+    QAction* leave_out_;
     std::vector<assess::ShoppingLine> lines_; // as shown
 };
 

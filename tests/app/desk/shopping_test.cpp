@@ -12,6 +12,7 @@
 #include <QTreeWidget>
 #include <QUndoStack>
 #include <QtTest>
+#include <algorithm>
 
 #include "app/desk/document/plan_document.hpp"
 #include "app/desk/session/plan_files.hpp"
@@ -166,6 +167,51 @@ private slots:
         window_->document().undo_stack().undo();
         window_->document().undo_stack().undo();
         QCOMPARE(plan(), before);
+    }
+
+    void a_line_is_left_out_by_key_and_undo_puts_it_back()
+    {
+        open_upgrade();
+        const std::string before = plan();
+        auto* leave_out = find<QAction>("shoppingLeaveOut");
+        table()->setCurrentItem(table()->topLevelItem(0));
+        QVERIFY(!leave_out->isEnabled()); // a heading is no line
+        table()->setCurrentItem(line(QStringLiteral("Disposable gloves")));
+        QVERIFY(leave_out->isEnabled());
+        QCOMPARE(leave_out->shortcut(), QKeySequence(QKeySequence::Delete));
+        leave_out->trigger();
+        QVERIFY(plan::problems_of(window_->document().plan()).empty());
+        QTRY_VERIFY_WITH_TIMEOUT(window_->up_to_date(), patience_ms);
+        QVERIFY(line(QStringLiteral("Disposable gloves")) == nullptr);
+        QVERIFY(!leave_out->isEnabled());
+        QVERIFY(std::any_of(window_->assessment()->findings.begin(), window_->assessment()->findings.end(),
+                            [](const Finding& finding) { return finding.code == "money.left-out"; }));
+        window_->document().undo_stack().undo();
+        QCOMPARE(plan(), before);
+        QTRY_VERIFY_WITH_TIMEOUT(window_->up_to_date(), patience_ms);
+        QVERIFY(line(QStringLiteral("Disposable gloves")) != nullptr);
+    }
+
+    void a_line_of_ones_own_is_no_item_to_own_and_goes_when_left_out()
+    {
+        open_upgrade();
+        plan::Plan added = window_->document().plan();
+        plan::OwnLine own;
+        own.id = plan::fresh_id(added, "l");
+        own.name = "Paint for the stand";
+        own.price = Decimal::parse("12.00");
+        added.own_lines.push_back(own);
+        window_->document().edit(QStringLiteral("Own line"), {}, added);
+        QTRY_VERIFY_WITH_TIMEOUT(window_->up_to_date(), patience_ms);
+        const QString paint = QStringLiteral("Paint for the stand");
+        QVERIFY(line(paint) != nullptr);
+        QVERIFY(!line(paint)->data(0, Qt::CheckStateRole).isValid()); // the price list does not know it
+        QCOMPARE(line(paint)->parent()->parent()->text(0), QStringLiteral("Whole site"));
+        table()->setCurrentItem(line(paint));
+        find<QAction>("shoppingLeaveOut")->trigger();
+        QVERIFY(window_->document().plan().own_lines.empty());
+        window_->document().undo_stack().undo();
+        QCOMPARE(window_->document().plan(), added);
     }
 
     void a_part_that_is_owned_is_half_ticked_and_a_tick_adds_the_rest()
