@@ -270,7 +270,9 @@ ComparisonGroup costs_group(const TwoPlans& plans, const Formatter& format)
     };
     ComparisonGroup group{say("Costs, at typical prices"), {}};
     group.rows.push_back(cost_row(0, say("To start"), plans, format, costed(&Costs::startup)));
+    group.rows.back().note = say("Net of what is owned; lines without a price are not in it.");
     group.rows.push_back(cost_row(0, say("To run, per year"), plans, format, costed(&Costs::running_per_year)));
+    group.rows.back().note = say("What is used up, and each replacement spread evenly over its life.");
     group.rows.push_back(cost_row(1, say("of that, electricity"), plans, format,
                                   [](const Costs& costs) { return costs.electricity_per_year; }));
     group.rows.push_back(cost_row(0, say("Net present cost"), plans, format, amount(&Costs::net_present_cost)));

@@ -24,6 +24,7 @@ struct ComparisonRow {
     assess::Sides<ComparedCell> sides;
     // From the first to the second, by sign and word: "+1.4 °C warmer, better"; "same".
     QString change;
+    QString note{}; // what the figure holds, where its name does not say so
     bool differs = false;
     bool heading = false; // names what the rows of level 1 below it are about
 };

@@ -28,10 +28,12 @@ Explanation explain(const report::ComparisonRow& row, const QString& heading)
     Explanation why;
     why.title = words::capitalised(report::with_heading(heading, row.name)) + QStringLiteral(": ") + row.change;
     why.judgement = row.sides[1].judgement;
-    why.how = QObject::tr(
-        "Each plan is worked out by itself, with the same guidance and prices. The change is that of the likely "
-        "values. What is not sure of the one plan is mostly not sure of the other either, so a change is mostly "
-        "surer than the ranges beside it.");
+    why.how =
+        row.note + (row.note.isEmpty() ? QString() : QStringLiteral(" ")) +
+        QObject::tr(
+            "Each plan is worked out by itself, with the same guidance and prices. The change is that of the likely "
+            "values. What is not sure of the one plan is mostly not sure of the other either, so a change is mostly "
+            "surer than the ranges beside it.");
     why.inputs = QObject::tr("Other plan: %1").arg(told(row.sides[0])) + QLatin1Char('\n') +
                  QObject::tr("This plan: %1").arg(told(row.sides[1]));
     return why;

@@ -222,6 +222,8 @@ private slots:
         const QString why = find<QTextBrowser>("whyText")->toPlainText();
         QVERIFY2(why.contains(QStringLiteral("Other plan: ")) && why.contains(QStringLiteral("This plan: ")),
                  qPrintable(why));
+        table()->setCurrentItem(table()->findItems(QStringLiteral("To start"), Qt::MatchRecursive).front());
+        QVERIFY(find<QTextBrowser>("whyText")->toPlainText().contains(QStringLiteral("Net of what is owned")));
         QVERIFY(!table()->accessibleName().isEmpty());
         // A verdict is a word beside its mark, never the mark alone.
         int judged = 0;
