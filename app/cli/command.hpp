@@ -48,6 +48,7 @@ const Command* find_command(const QString& name); // nullptr where there is none
 Exit run_assess(const Arguments& arguments);
 Exit run_shop(const Arguments& arguments);
 Exit run_compare(const Arguments& arguments);
+Exit run_suggest(const Arguments& arguments);
 Exit run_sheet(const Arguments& arguments);
 Exit run_schema(const Arguments& arguments);
 

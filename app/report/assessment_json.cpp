@@ -48,23 +48,6 @@ json::Node because_node(const Because& because)
     return node;
 }
 
-json::Node findings_node(const std::vector<Finding>& findings, const words::Speaker& speaker)
-{
-    json::Node list = json::Node::array();
-    for (const Finding& finding : findings) {
-        json::Node node = json::Node::object();
-        node.add("code", text(finding.code));
-        add_judgement(node, {finding.verdict, finding.direction});
-        node.add("where", text(finding.where)).add("enclosure", text_or_null(finding.enclosure));
-        node.add("text", text(speaker.finding(finding).toStdString()));
-        node.add("remedy", text_or_null(speaker.remedy(finding).toStdString()));
-        node.add("remedy_code", finding.remedy ? text(finding.remedy->code) : json::Node());
-        node.add("because", because_node(finding.because));
-        list.add(std::move(node));
-    }
-    return list;
-}
-
 json::Node circuits_node(const std::vector<assess::CircuitResult>& circuits)
 {
     json::Node list = json::Node::array();
@@ -105,6 +88,23 @@ json::Node stands_node(const std::vector<assess::StandResult>& stands)
 }
 
 } // namespace
+
+json::Node findings_node(const std::vector<Finding>& findings, const words::Speaker& speaker)
+{
+    json::Node list = json::Node::array();
+    for (const Finding& finding : findings) {
+        json::Node node = json::Node::object();
+        node.add("code", text(finding.code));
+        add_judgement(node, {finding.verdict, finding.direction});
+        node.add("where", text(finding.where)).add("enclosure", text_or_null(finding.enclosure));
+        node.add("text", text(speaker.finding(finding).toStdString()));
+        node.add("remedy", text_or_null(speaker.remedy(finding).toStdString()));
+        node.add("remedy_code", finding.remedy ? text(finding.remedy->code) : json::Node());
+        node.add("because", because_node(finding.because));
+        list.add(std::move(node));
+    }
+    return list;
+}
 
 json::Node assessment_node(const assess::Assessment& assessment, const plan::Plan& plan,
                            const catalog::Catalog& catalog)

@@ -1,6 +1,7 @@
 // The parts of the assessment's JSON. Internal to app/report.
 #pragma once
 
+#include "app/words/speaker.hpp"
 #include "core/assess/assessment.hpp"
 #include "core/json/node.hpp"
 
@@ -22,5 +23,6 @@ json::Node light_year_node(const assess::EnclosureResult& enclosure);
 void add_months(json::Node& power_node, const assess::EnclosureResult& enclosure);
 void add_device_year(json::Node& device_node, const assess::DevicePower& device);
 json::Node costs_node(const assess::Costs& costs);
+json::Node findings_node(const std::vector<Finding>& findings, const words::Speaker& speaker);
 
 } // namespace loam::report

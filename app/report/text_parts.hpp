@@ -8,6 +8,8 @@
 
 namespace loam::report {
 
+// A finding with its verdict, its place and its remedy.
+QString text_finding(const Finding& finding, const words::Speaker& speaker);
 QString text_enclosure(const assess::EnclosureResult& enclosure, const words::Speaker& speaker);
 QString text_uv(const assess::UvResult& uv, const words::Speaker& speaker);
 QString text_calibration(const assess::CalibrationResult& calibration, const words::Speaker& speaker);

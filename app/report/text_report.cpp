@@ -22,25 +22,12 @@ bool is_caution(const Finding& finding)
     return finding.code.rfind("caution.", 0) == 0;
 }
 
-QString finding_text(const Finding& finding, const Speaker& speaker)
-{
-    const QString word = words::verdict(finding.verdict);
-    const QString where =
-        finding.enclosure.empty() ? QString() : speaker.name_of(finding.enclosure) + QStringLiteral(": ");
-    QString text = wrapped(QStringLiteral("  %1 ").arg(word.leftJustified(12)), where + speaker.finding(finding));
-    const QString remedy = speaker.remedy(finding);
-    if (!remedy.isEmpty()) {
-        text += wrapped(QString(15, QLatin1Char(' ')) + QStringLiteral("→ "), remedy);
-    }
-    return text;
-}
-
 QString findings(const assess::Assessment& assessment, const Speaker& speaker)
 {
     QString text;
     for (const Finding& finding : assessment.findings) {
         if (finding.verdict != Verdict::fits && !is_caution(finding)) {
-            text += finding_text(finding, speaker);
+            text += text_finding(finding, speaker);
         }
     }
     return heading(say("Findings, the most serious first")) +
@@ -83,6 +70,19 @@ QString text_report(const assess::Assessment& assessment, const Speaker& speaker
     text += text_electricity(assessment, speaker) + text_shopping(assessment.shopping, speaker);
     text += text_costs(assessment.costs, speaker) + assumptions(assessment, speaker);
     return text + cautions(assessment, speaker);
+}
+
+QString text_finding(const Finding& finding, const Speaker& speaker)
+{
+    const QString word = words::verdict(finding.verdict);
+    const QString where =
+        finding.enclosure.empty() ? QString() : speaker.name_of(finding.enclosure) + QStringLiteral(": ");
+    QString text = wrapped(QStringLiteral("  %1 ").arg(word.leftJustified(12)), where + speaker.finding(finding));
+    const QString remedy = speaker.remedy(finding);
+    if (!remedy.isEmpty()) {
+        text += wrapped(QString(15, QLatin1Char(' ')) + QStringLiteral("→ "), remedy);
+    }
+    return text;
 }
 
 } // namespace loam::report

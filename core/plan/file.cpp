@@ -79,6 +79,11 @@ json::Problems problems_of(const Plan& plan)
     return problems == nullptr ? json::Problems{} : std::move(*problems);
 }
 
+json::Node node_of(const Plan& plan)
+{
+    return json::to_node(plan);
+}
+
 std::string write(const Plan& plan)
 {
     return json::write(json::to_node(plan));

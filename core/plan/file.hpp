@@ -28,6 +28,7 @@ json::Problems problems_of(const Plan& plan);
 
 // Byte-stable: write(read(write(p))) == write(p).
 std::string write(const Plan& plan);
+json::Node node_of(const Plan& plan); // what is written, to stand inside something else
 
 // The JSON Schema (draft 2020-12) of the current version; the committed copy is compared with this in a test.
 std::string schema();

@@ -10,7 +10,7 @@ class Usage(ProgramTest):
     def test_help_names_exactly_the_commands_that_exist(self):
         text = self.done(run("--help")).out
         named = re.findall(r"^  ([a-z]+) [A-Z]", text, re.M)
-        self.assertEqual(named, ["assess", "shop", "compare", "sheet", "schema"])
+        self.assertEqual(named, ["assess", "shop", "compare", "suggest", "sheet", "schema"])
 
     def test_each_command_has_help_that_names_its_options(self):
         for command, option in [("assess", "--strict"), ("shop", "--csv"), ("sheet", "--paper"), ("schema", "--help")]:
