@@ -61,9 +61,7 @@ std::optional<UsageError> check_files(const Command& command, const Arguments& a
                               .arg(text(command.name), text(command.takes), arguments.files.back())};
     }
     QStringList all = arguments.files;
-    if (const auto prices = arguments.value("--prices")) {
-        all << *prices;
-    }
+    all << arguments.all("--prices");
     return all.count(QStringLiteral("-")) > 1
                ? std::optional(UsageError{say("Standard input (-) can be read only once.")})
                : std::nullopt;
@@ -102,7 +100,7 @@ private:
         if (option == nullptr) {
             return unknown_option(command_, name);
         }
-        if (result_.values.count(name) > 0) {
+        if (result_.values.count(name) > 0 && !option->repeats) {
             return UsageError{say("%1 is given twice.").arg(name)};
         }
         return option->value.empty() ? take_switch(name, word) : take_value(*option, name, word);
@@ -113,7 +111,7 @@ private:
         if (word.contains(QLatin1Char('='))) {
             return UsageError{say("%1 takes no value.").arg(name)};
         }
-        result_.values[name] = QString();
+        result_.values[name] = {QString()};
         return std::nullopt;
     }
 
@@ -123,7 +121,7 @@ private:
             return UsageError{say("%1 needs a value: %2.").arg(name, text(option.value))};
         }
         const QString value = word.contains(QLatin1Char('=')) ? word.section(QLatin1Char('='), 1) : words_[at_++];
-        result_.values[name] = value;
+        result_.values[name] << value;
         return check_value(option, value);
     }
 
@@ -144,7 +142,13 @@ bool Arguments::has(std::string_view option) const
 std::optional<QString> Arguments::value(std::string_view option) const
 {
     const auto found = values.find(text(option));
-    return found == values.end() ? std::nullopt : std::optional(found->second);
+    return found == values.end() ? std::nullopt : std::optional(found->second.front());
+}
+
+QStringList Arguments::all(std::string_view option) const
+{
+    const auto found = values.find(text(option));
+    return found == values.end() ? QStringList() : found->second;
 }
 
 std::variant<Arguments, UsageError> parse(const Command& command, const QStringList& words)

@@ -19,15 +19,17 @@ struct Option {
     std::string_view help;
     std::string_view choices; // separated by blanks; empty: any value
     bool list = false;        // several of the choices, separated by commas
+    bool repeats = false;     // may be given several times
 };
 
 // What the user gave for a command, checked against its options.
 struct Arguments {
     QStringList files; // or other words that are no options
-    std::map<QString, QString> values;
+    std::map<QString, QStringList> values;
 
     bool has(std::string_view option) const;
-    std::optional<QString> value(std::string_view option) const;
+    std::optional<QString> value(std::string_view option) const; // the first
+    QStringList all(std::string_view option) const;
 };
 
 struct Command {

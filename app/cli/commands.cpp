@@ -6,7 +6,7 @@ namespace {
 
 const Option date{"--date", "YYYY-MM-DD", "assess as of this day; today where it is left out", "", false};
 const Option units{"--units", "SYSTEM", "metric (as without it) or us", "metric us", false};
-const Option prices{"--prices", "FILE", "use this price list, JSON or CSV", "", false};
+const Option prices{"--prices", "FILE", "use this price list; several: buy where it is best", "", false, true};
 
 } // namespace
 

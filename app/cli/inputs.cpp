@@ -46,6 +46,29 @@ Exit refuse(files::Failure failure, const QString& path, const QStringList& erro
     return Exit::bad_input;
 }
 
+// Several are put together, so that each thing is bought where it is best.
+Exit read_price_lists(const QStringList& paths, catalog::Catalog& catalog)
+{
+    Exit worst = Exit::done;
+    std::vector<catalog::PriceList> lists;
+    for (const QString& path : paths) {
+        files::PriceFile file = files::read_prices(path);
+        if (file.failure != files::Failure::none) {
+            worst = std::max(worst, refuse(file.failure, path, file.errors));
+        } else if (!lists.empty() && file.prices.currency != lists.front().currency) {
+            tell(say("%1: the list is in %2 and the first one in %3. Lists of one currency can be put together.")
+                     .arg(files::shown_path(path), text(file.prices.currency), text(lists.front().currency)));
+            worst = std::max(worst, Exit::bad_input);
+        } else {
+            lists.push_back(std::move(file.prices));
+        }
+    }
+    if (!lists.empty()) {
+        catalog.prices = catalog::put_together(lists);
+    }
+    return worst;
+}
+
 } // namespace
 
 std::variant<Inputs, Exit> read_inputs(const Arguments& arguments)
@@ -68,13 +91,7 @@ std::variant<Inputs, Exit> read_inputs(const Arguments& arguments)
     files::Guidance guidance = files::load_guidance();
     tell(guidance.problems);
     inputs.catalog = std::move(guidance.catalog);
-    if (const auto path = arguments.value("--prices")) {
-        files::PriceFile file = files::read_prices(*path);
-        if (file.failure != files::Failure::none) {
-            worst = std::max(worst, refuse(file.failure, *path, file.errors));
-        }
-        inputs.catalog.prices = std::move(file.prices);
-    }
+    worst = std::max(worst, read_price_lists(arguments.all("--prices"), inputs.catalog));
     if (worst != Exit::done) {
         return worst;
     }

@@ -54,13 +54,13 @@ Exit run_shop(const Arguments& arguments)
     }
     const Inputs& inputs = std::get<Inputs>(read);
     const std::vector<plan::Plan> plans = told_apart(inputs.plans);
-    const auto lines = assess::merged_order(plans, inputs.catalog, inputs.date, aim_of(arguments));
+    const assess::MergedOrder merged = assess::merged_order(plans, inputs.catalog, inputs.date, aim_of(arguments));
     const plan::Plan nameless;
     const words::Speaker speaker(inputs.formatter, plans.size() == 1 ? plans.front() : nameless, inputs.catalog);
     if (arguments.has("--csv")) {
-        return put_out(QByteArray::fromStdString(report::shopping_csv(lines, speaker)));
+        return put_out(QByteArray::fromStdString(report::shopping_csv(merged.lines, speaker)));
     }
-    const report::Order order{plans, inputs.catalog.prices, inputs.date, lines};
+    const report::Order order{plans, inputs.catalog.prices, inputs.date, merged.lines, merged.deliveries};
     return put_out(arguments.has("--json") ? QByteArray::fromStdString(report::order_json(order))
                                            : report::text_order(order, speaker).toUtf8());
 }

@@ -81,6 +81,18 @@ json::Node life_node(const std::optional<assess::LifeCost>& life)
 
 } // namespace
 
+json::Node deliveries_node(const std::vector<assess::DeliveryCost>& deliveries)
+{
+    json::Node list = json::Node::array();
+    for (const assess::DeliveryCost& one : deliveries) {
+        json::Node node = json::Node::object();
+        node.add("channel", text(one.channel)).add("goods", money(one.goods)).add("delivery", money(one.delivery));
+        node.add("tax", money(one.tax)).add("below_minimum", json::Node::of(one.below_minimum));
+        list.add(std::move(node));
+    }
+    return list;
+}
+
 json::Node costs_node(const assess::Costs& costs)
 {
     // Prices in another currency cost nothing out: what can't be costed is not known, and never zero.
@@ -89,6 +101,7 @@ json::Node costs_node(const assess::Costs& costs)
     json::Node node = json::Node::object();
     node.add("currency", text(costs.currency.code));
     node.add("startup", known ? money(costs.startup) : json::Node());
+    node.add("deliveries", deliveries_node(costs.deliveries));
     node.add("running_per_year", known ? money(costs.running_per_year) : json::Node());
     node.add("electricity_per_year", electricity ? money(electricity->typical) : json::Node());
     node.add("horizon", horizon_node(costs.horizon)).add("net_present_cost", money(costs.net_present_cost));

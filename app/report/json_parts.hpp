@@ -23,6 +23,7 @@ json::Node light_year_node(const assess::EnclosureResult& enclosure);
 void add_months(json::Node& power_node, const assess::EnclosureResult& enclosure);
 void add_device_year(json::Node& device_node, const assess::DevicePower& device);
 json::Node costs_node(const assess::Costs& costs);
+json::Node deliveries_node(const std::vector<assess::DeliveryCost>& deliveries);
 json::Node findings_node(const std::vector<Finding>& findings, const words::Speaker& speaker);
 
 } // namespace loam::report

@@ -3,9 +3,11 @@
 #include <QCoreApplication>
 #include <QDate>
 
+#include "app/report/json_parts.hpp"
 #include "app/report/json_values.hpp"
 #include "app/report/lines.hpp"
 #include "app/report/shopping.hpp"
+#include "app/report/text_parts.hpp"
 #include "app/report/text_report.hpp"
 
 namespace loam::report {
@@ -17,14 +19,20 @@ QString say(const char* text)
     return QCoreApplication::translate("report", text);
 }
 
-// The sum of the lines as printed; absent where no line has a price.
-std::optional<MoneyRange> total_of(const std::vector<assess::ShoppingLine>& lines)
+// The sum of the lines as printed, with what is paid for bringing them; absent where no line has a price.
+std::optional<MoneyRange> total_of(const Order& order)
 {
     std::optional<MoneyRange> total;
-    for (const assess::ShoppingLine& line : lines) {
+    for (const assess::ShoppingLine& line : order.lines) {
         if (line.line_total) {
             total = total ? *total : MoneyRange::zero(line.line_total->typical.currency());
             *total += *line.line_total;
+        }
+    }
+    for (const assess::DeliveryCost& one : order.deliveries) {
+        if (total) {
+            *total += one.delivery;
+            *total += one.tax;
         }
     }
     return total;
@@ -54,7 +62,8 @@ std::string order_json(const Order& order)
     node.add("date", date(order.date)).add("currency", text(order.prices.currency));
     node.add("price_date", text_or_null(order.prices.date));
     node.add("price_illustrative", json::Node::of(order.prices.illustrative));
-    node.add("shopping", shopping_node(order.lines)).add("total", money(total_of(order.lines)));
+    node.add("deliveries", deliveries_node(order.deliveries));
+    node.add("shopping", shopping_node(order.lines)).add("total", money(total_of(order)));
     node.add("unpriced", texts(unpriced(order.lines)));
     return json::write(node);
 }
@@ -67,7 +76,8 @@ QString text_order(const Order& order, const words::Speaker& speaker)
         out += wrapped({}, QString::fromStdString(plan.title));
     }
     out += text_shopping(order.lines, speaker);
-    if (const auto total = total_of(order.lines)) {
+    out += text_deliveries(order.deliveries, format);
+    if (const auto total = total_of(order)) {
         out += QLatin1Char('\n') + row(2, {{say("Total"), 10}, {format.money(*total)}});
     }
     const std::vector<std::string> missing = unpriced(order.lines);

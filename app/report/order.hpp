@@ -19,6 +19,7 @@ struct Order {
     const catalog::PriceList& prices;
     std::chrono::year_month_day date;
     const std::vector<assess::ShoppingLine>& lines;
+    const std::vector<assess::DeliveryCost>& deliveries;
 };
 
 std::string order_json(const Order& order);

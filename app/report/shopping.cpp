@@ -32,7 +32,7 @@ std::string row(const assess::ShoppingLine& line, const words::Speaker& speaker)
                     price(line.pack_price, &MoneyRange::typical), price(line.pack_price, &MoneyRange::high),
                     price(line.line_total, &MoneyRange::low), price(line.line_total, &MoneyRange::typical),
                     price(line.line_total, &MoneyRange::high), csv_cell(names(line.enclosures, speaker)),
-                    csv_cell(speaker.why(line).toStdString())});
+                    csv_cell(speaker.why(line).toStdString()), csv_cell(line.channel), csv_cell(line.instead_of)});
 }
 
 } // namespace
@@ -41,7 +41,7 @@ std::string shopping_csv(const std::vector<assess::ShoppingLine>& lines, const w
 {
     std::string csv = csv_row({"category", "item", "name", "pack", "packs", "amount_needed", "unit", "currency",
                                "pack_price_low", "pack_price_typical", "pack_price_high", "line_total_low",
-                               "line_total_typical", "line_total_high", "for", "why"});
+                               "line_total_typical", "line_total_high", "for", "why", "channel", "instead_of"});
     for (const assess::ShoppingLine& line : lines) {
         csv += row(line, speaker);
     }
@@ -63,6 +63,7 @@ json::Node shopping_node(const std::vector<assess::ShoppingLine>& lines)
         node.add("category", text(category_ids[static_cast<std::size_t>(line.category)]));
         node.add("amount_needed", number(line.amount_needed)).add("amount_owned", number(line.amount_owned));
         node.add("unit", text(line.unit)).add("left_over", range(line.left_over)).add("why", text(line.why));
+        node.add("channel", text_or_null(line.channel)).add("instead_of", text_or_null(line.instead_of));
         list.add(std::move(node));
     }
     return list;

@@ -1,6 +1,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <set>
 
 #include "app/report/cost_rows.hpp"
 #include "app/report/lines.hpp"
@@ -97,6 +98,25 @@ QString life_text(const assess::LifeCost& life, const Speaker& speaker)
 
 } // namespace
 
+QString text_deliveries(const std::vector<assess::DeliveryCost>& deliveries, const words::Formatter& format)
+{
+    QString text;
+    for (const assess::DeliveryCost& one : deliveries) {
+        const QString channel = QString::fromStdString(one.channel);
+        const auto add = [&](const QString& name, const MoneyRange& amount) {
+            if (amount.high.minor_units() > 0) {
+                text += sum(name.arg(channel), format.money(amount));
+            }
+        };
+        if (deliveries.size() > 1) {
+            add(say("Goods, %1"), one.goods);
+        }
+        add(say("Delivery, %1"), one.delivery);
+        add(say("Tax on top, %1"), one.tax);
+    }
+    return text;
+}
+
 QString text_costs(const assess::Costs& costs, const Speaker& speaker)
 {
     const words::Formatter& format = speaker.formatter();
@@ -106,6 +126,7 @@ QString text_costs(const assess::Costs& costs, const Speaker& speaker)
                               say("The price list is in another currency than the plan, so nothing is costed."));
     }
     text += sum(say("To start"), format.money(costs.startup));
+    text += text_deliveries(costs.deliveries, format);
     text += sum(say("To run, per year"), format.money(costs.running_per_year));
     text += sum(say("  of that, electricity"),
                 costs.electricity_per_year ? format.money(*costs.electricity_per_year) : say("not known"));
@@ -146,6 +167,11 @@ QString text_shopping(const std::vector<assess::ShoppingLine>& lines, const Spea
                      [](const assess::ShoppingLine& left, const assess::ShoppingLine& right) {
                          return left.category < right.category;
                      });
+    std::set<std::string> channels;
+    for (const assess::ShoppingLine& line : lines) {
+        channels.insert(line.channel);
+    }
+    channels.erase("");
     std::optional<catalog::Category> category;
     for (const assess::ShoppingLine& line : by_category) {
         if (category != line.category) {
@@ -154,10 +180,18 @@ QString text_shopping(const std::vector<assess::ShoppingLine>& lines, const Spea
         }
         const QString name = line.item_name.empty() ? speaker.need(line.need) : QString::fromStdString(line.item_name);
         const QString pack = QString::fromStdString(line.pack);
-        text +=
-            row(4, {{line.item.empty() ? QStringLiteral("?") : format.count(line.packs), 3, true},
-                    {pack.isEmpty() || pack == QStringLiteral("one") ? name : name + QStringLiteral(", ") + pack, 45},
-                    {line.line_total ? format.money_span(*line.line_total) : say("no price"), 22, true}});
+        const QString named =
+            pack.isEmpty() || pack == QStringLiteral("one") ? name : name + QStringLiteral(", ") + pack;
+        const bool told_where = channels.size() > 1 && !line.channel.empty();
+        text += row(
+            4, {{line.item.empty() ? QStringLiteral("?") : format.count(line.packs), 3, true},
+                {told_where ? named + QStringLiteral(" (%1)").arg(QString::fromStdString(line.channel)) : named, 45},
+                {line.line_total ? format.money_span(*line.line_total) : say("no price"), 22, true}});
+        if (!line.instead_of.empty()) {
+            text +=
+                wrapped(QString(9, QLatin1Char(' ')),
+                        say("in the place of %1, which is out of stock").arg(QString::fromStdString(line.instead_of)));
+        }
     }
     return text;
 }

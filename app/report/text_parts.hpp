@@ -20,6 +20,8 @@ QString text_year(const assess::EnclosureResult& enclosure, const words::Speaker
 // What the keeper has asked for; empty where nothing.
 QString text_cool_seasons(const assess::EnclosureResult& enclosure, const words::Speaker& speaker);
 QString text_electricity(const assess::Assessment& assessment, const words::Speaker& speaker);
+// What each place brings; empty where all is fetched without tax on top.
+QString text_deliveries(const std::vector<assess::DeliveryCost>& deliveries, const words::Formatter& format);
 QString text_costs(const assess::Costs& costs, const words::Speaker& speaker);
 
 } // namespace loam::report

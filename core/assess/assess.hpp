@@ -41,9 +41,14 @@ std::optional<Assessment> assess(const plan::Plan& plan, const catalog::Catalog&
                                  std::chrono::year_month_day today, Workspace& workspace, std::stop_token stop = {},
                                  const OnStage& on_stage = {});
 
+struct MergedOrder {
+    std::vector<ShoppingLine> lines;
+    std::vector<DeliveryCost> deliveries;
+};
+
 // One merged order over several plans, whole packs chosen over all of them together, by `aim` or else as the first
 // plan has it. Each plan's own lines stand behind the packs.
-std::vector<ShoppingLine> merged_order(const std::vector<plan::Plan>& plans, const catalog::Catalog& catalog,
-                                       std::chrono::year_month_day today, std::optional<buying::Aim> aim = {});
+MergedOrder merged_order(const std::vector<plan::Plan>& plans, const catalog::Catalog& catalog,
+                         std::chrono::year_month_day today, std::optional<buying::Aim> aim = {});
 
 } // namespace loam::assess

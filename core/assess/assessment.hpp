@@ -344,6 +344,8 @@ struct ShoppingLine {
     std::vector<std::string> enclosures; // ids
     std::string why;                     // a code that app/words knows
     std::string where;                   // plan element it comes from
+    std::string channel;                 // where it is bought; empty: nowhere
+    std::string instead_of;              // what is out of stock, and would have been bought
     friend bool operator==(const ShoppingLine&, const ShoppingLine&) = default;
 };
 
@@ -385,6 +387,16 @@ struct CostMonth {
     friend bool operator==(const CostMonth&, const CostMonth&) = default;
 };
 
+// What one place brings, and what is paid for it beside the goods.
+struct DeliveryCost {
+    std::string channel;
+    MoneyRange goods;
+    MoneyRange delivery;
+    MoneyRange tax;
+    bool below_minimum = false; // the place takes no order of so little
+    friend bool operator==(const DeliveryCost&, const DeliveryCost&) = default;
+};
+
 // Of the animal that may live longest; see life_cost().
 struct LifeCost {
     std::string animal;
@@ -396,8 +408,9 @@ struct LifeCost {
 
 struct Costs {
     Currency currency;
-    bool prices_match_currency = true; // false: the price list is in another currency, nothing is costed
-    MoneyRange startup;
+    bool prices_match_currency = true;    // false: the price list is in another currency, nothing is costed
+    MoneyRange startup;                   // goods, deliveries with their tax, own lines, and what is set aside
+    std::vector<DeliveryCost> deliveries; // of the places where something is bought
     MoneyRange running_per_year;
     std::optional<MoneyRange> electricity_per_year; // absent: the tariff is not known
     std::vector<CostLine> lines;

@@ -109,16 +109,18 @@ void add_money(const Context& context, const std::vector<Part>& parts, const std
     const std::vector<buying::Need> drawn_up = all_needs(context, parts, supplies);
     const std::vector<buying::Need> needs = as_wished(drawn_up, context.plan.wishes);
     const Currency currency = currency_of(context.plan);
-    buying::Order order = buying::order({{needs, owned_of(context.plan)}}, offers_of(context.catalog.prices, currency),
-                                        currency, aim_of(context.plan), level_of(context.plan));
-    add_own_lines(order, context.plan, currency);
+    const catalog::PriceList& prices = context.catalog.prices;
+    buying::Purchase bought =
+        buying::purchase({{needs, owned_of(context.plan)}}, offers_of(prices, currency), terms_of(prices, currency),
+                         currency, aim_of(context.plan), level_of(context.plan));
+    add_own_lines(bought.order, context.plan, currency);
     append(notes, judge_wishes(context, drawn_up));
     std::vector<RunningInputs> running;
     for (std::size_t i = 0; i < parts.size(); ++i) {
         running.push_back({parts[i].housed, &supplies[i].power, &supplies[i].water, &parts[i].instant->uv.result});
     }
-    CostStage costs = assess_costs(context, needs, order, running);
-    assessment.shopping = shopping_lines(order, context.catalog.prices);
+    CostStage costs = assess_costs(context, needs, bought, running);
+    assessment.shopping = shopping_lines(bought.order, prices);
     assessment.costs = std::move(costs.costs);
     append(notes, std::move(costs.notes));
 }

@@ -99,13 +99,17 @@ void take_heads(Costs& costs)
     }
 }
 
-MoneyRange startup_of(const Context& context, Notes& notes, const buying::Order& order, const Currency& currency)
+MoneyRange startup_of(const Context& context, Notes& notes, const buying::Purchase& bought, const Currency& currency)
 {
     std::vector<MoneyRange> totals;
-    for (const buying::Line& line : order.lines) {
+    for (const buying::Line& line : bought.order.lines) {
         if (line.total) {
             totals.push_back(*line.total);
         }
+    }
+    for (const buying::Delivered& one : bought.deliveries) {
+        totals.push_back(one.delivery);
+        totals.push_back(one.tax);
     }
     const auto contingency = given_or_assumed(notes, context.catalog, context.plan.budget.contingency,
                                               "/budget/contingency", "budget.contingency");
@@ -124,7 +128,7 @@ bool is_for_uv(const std::vector<cost::Renewal>& renewed, const std::vector<Runn
 
 } // namespace
 
-CostStage assess_costs(const Context& context, const std::vector<buying::Need>& needs, const buying::Order& order,
+CostStage assess_costs(const Context& context, const std::vector<buying::Need>& needs, const buying::Purchase& bought,
                        const std::vector<RunningInputs>& enclosures)
 {
     CostStage stage;
@@ -133,7 +137,8 @@ CostStage assess_costs(const Context& context, const std::vector<buying::Need>& 
     costs.prices_match_currency = prices_match(context.plan, context.catalog);
     costs.price_date = context.catalog.prices.date;
     costs.price_illustrative = context.catalog.prices.illustrative;
-    costs.startup = startup_of(context, stage.notes, order, costs.currency);
+    costs.startup = startup_of(context, stage.notes, bought, costs.currency);
+    costs.deliveries = delivery_costs(bought);
     costs.running_per_year = MoneyRange::zero(costs.currency);
     double kwh_per_year = 0.0;
     for (const RunningInputs& one : enclosures) {
@@ -159,7 +164,7 @@ CostStage assess_costs(const Context& context, const std::vector<buying::Need>& 
         report(stage.notes, "money.too-large", {Verdict::not_known, Direction::none}, {"/budget", ""},
                because("rule.price-list", {}, {}));
     }
-    for (const buying::Line& line : order.lines) {
+    for (const buying::Line& line : bought.order.lines) {
         if (line.unpriced) {
             costs.unpriced.push_back(line.need);
         }

@@ -23,7 +23,7 @@ struct CostStage {
     Notes notes;
 };
 
-CostStage assess_costs(const Context& context, const std::vector<buying::Need>& needs, const buying::Order& order,
+CostStage assess_costs(const Context& context, const std::vector<buying::Need>& needs, const buying::Purchase& bought,
                        const std::vector<RunningInputs>& enclosures);
 
 std::vector<cost::Consumption> consumptions(const Context& context, const std::vector<RunningInputs>& enclosures);

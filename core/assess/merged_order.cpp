@@ -27,8 +27,8 @@ buying::Household household_of(const plan::Plan& plan, const catalog::Catalog& c
 
 } // namespace
 
-std::vector<ShoppingLine> merged_order(const std::vector<plan::Plan>& plans, const catalog::Catalog& catalog,
-                                       std::chrono::year_month_day today, std::optional<buying::Aim> aim)
+MergedOrder merged_order(const std::vector<plan::Plan>& plans, const catalog::Catalog& catalog,
+                         std::chrono::year_month_day today, std::optional<buying::Aim> aim)
 {
     if (plans.empty()) {
         return {};
@@ -42,14 +42,15 @@ std::vector<ShoppingLine> merged_order(const std::vector<plan::Plan>& plans, con
     // One order has one currency: where a plan counts in another than the list, none is priced.
     const Currency list = Currency::find(catalog.prices.currency).value_or(currency_of(plans.front()));
     const auto offers = offers_of(catalog.prices, comparable ? list : Currency{"", 2});
-    buying::Order order =
-        buying::order(households, offers, list, aim.value_or(aim_of(plans.front())), level_of(plans.front()));
+    buying::Purchase bought =
+        buying::purchase(households, offers, comparable ? terms_of(catalog.prices, list) : std::vector<buying::Terms>{},
+                         list, aim.value_or(aim_of(plans.front())), level_of(plans.front()));
     for (const plan::Plan& plan : plans) {
         if (comparable) {
-            add_own_lines(order, plan, list);
+            add_own_lines(bought.order, plan, list);
         }
     }
-    return shopping_lines(order, catalog.prices);
+    return {shopping_lines(bought.order, catalog.prices), delivery_costs(bought)};
 }
 
 } // namespace loam::assess

@@ -87,6 +87,13 @@ Notes judge_money(const Context& context, const Costs& costs, double kwh_per_yea
                        {{"needs", needs}}))
             .remedy = remedy("remedy.add-prices", {}, {{"needs", needs}});
     }
+    for (const DeliveryCost& one : costs.deliveries) {
+        if (one.below_minimum) {
+            report(notes, "money.below-minimum", {Verdict::tight, Direction::below}, {"/budget", ""},
+                   because("rule.price-list", {{"goods", one.goods.typical.decimal().value(), costs.currency.code}},
+                           {{"channel", one.channel}}));
+        }
+    }
     if (!context.plan.site.electricity_price_per_kwh && kwh_per_year > 0.0) {
         const std::string pointer = "/site/electricity_price_per_kwh";
         assume(notes, {pointer, costs.currency.code + "/kWh", std::nullopt, {}});

@@ -4,7 +4,7 @@ namespace loam::assess {
 
 namespace {
 
-std::optional<MoneyRange> price_of(const catalog::Pack& pack, const Currency& currency)
+template <class Priced> std::optional<MoneyRange> price_of(const Priced& pack, const Currency& currency)
 {
     const auto low = Money::from(pack.low, currency);
     const auto typical = Money::from(pack.typical, currency);
@@ -116,12 +116,42 @@ std::vector<buying::ItemOffer> offers_of(const catalog::PriceList& prices, const
     for (const catalog::Item& item : prices.items) {
         buying::ItemOffer offer{item.id, item.name, item.serves, item.unit, item.fits_from, item.fits_to, {}};
         for (const catalog::Pack& pack : item.packs) {
-            offer.packs.push_back(
-                {pack.name, pack.amount, comparable ? price_of(pack, currency) : std::nullopt, pack.in_stock});
+            offer.packs.push_back({pack.name, pack.amount, comparable ? price_of(pack, currency) : std::nullopt,
+                                   pack.in_stock, pack.seller.empty() ? prices.channel : pack.seller});
         }
         offers.push_back(std::move(offer));
     }
     return offers;
+}
+
+std::vector<buying::Terms> terms_of(const catalog::PriceList& prices, const Currency& currency)
+{
+    if (prices.currency != currency.code) {
+        return {};
+    }
+    std::vector<buying::Terms> all;
+    for (const catalog::Seller& seller : catalog::sellers_of(prices)) {
+        buying::Terms terms;
+        terms.seller = seller.channel;
+        const auto price = seller.delivery ? price_of(*seller.delivery, currency) : std::nullopt;
+        terms.delivery = price.value_or(MoneyRange::zero(currency));
+        terms.free_from = seller.delivery && seller.delivery->free_from
+                              ? Money::from(*seller.delivery->free_from, currency)
+                              : std::nullopt;
+        terms.tax_share = seller.tax_share.value_or(0.0);
+        terms.minimum = seller.minimum_order ? Money::from(*seller.minimum_order, currency) : std::nullopt;
+        all.push_back(std::move(terms));
+    }
+    return all;
+}
+
+std::vector<DeliveryCost> delivery_costs(const buying::Purchase& purchase)
+{
+    std::vector<DeliveryCost> all;
+    for (const buying::Delivered& one : purchase.deliveries) {
+        all.push_back({one.seller, one.goods, one.delivery, one.tax, one.below_minimum});
+    }
+    return all;
 }
 
 std::vector<ShoppingLine> shopping_lines(const buying::Order& order, const catalog::PriceList& prices)
@@ -149,6 +179,8 @@ std::vector<ShoppingLine> shopping_lines(const buying::Order& order, const catal
             row.packs = bought.packs;
             row.pack_price = bought.pack_price;
             row.line_total = bought.total;
+            row.channel = bought.seller;
+            row.instead_of = i == 0 ? line.instead_of : std::string(); // told once
             if (const catalog::Item* item = item_of(prices, bought.item)) {
                 row.category = item->category;
             }

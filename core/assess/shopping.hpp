@@ -5,7 +5,7 @@
 
 #include "core/assess/assessment.hpp"
 #include "core/assess/context.hpp"
-#include "core/buying/order.hpp"
+#include "core/buying/purchase.hpp"
 
 namespace loam::assess {
 
@@ -19,6 +19,10 @@ bool prices_match(const plan::Plan& plan, const catalog::Catalog& catalog);
 std::vector<buying::Owned> owned_of(const plan::Plan& plan);
 buying::Level level_of(const plan::Plan& plan);
 buying::Aim aim_of(const plan::Plan& plan);
+
+// The terms of the places that sell; without prices as above.
+std::vector<buying::Terms> terms_of(const catalog::PriceList& prices, const Currency& currency);
+std::vector<DeliveryCost> delivery_costs(const buying::Purchase& purchase);
 
 std::vector<ShoppingLine> shopping_lines(const buying::Order& order, const catalog::PriceList& prices);
 

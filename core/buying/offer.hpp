@@ -16,6 +16,7 @@ struct PackOffer {
     Range amount;                    // what one pack yields, in the item's unit
     std::optional<MoneyRange> price; // absent: not known, so it can't be chosen
     bool in_stock = true;
+    std::string seller{}; // where it is to be had; empty where there is one only
     friend bool operator==(const PackOffer&, const PackOffer&) = default;
 };
 

@@ -95,7 +95,8 @@ std::vector<Bought> rows(const Demand& demand, const std::vector<Available>& pac
                           .covers = units(covered),
                           .left_over = {},
                           .pack_price = *pack.price,
-                          .total = pack.price->times(choice.counts[i])});
+                          .total = pack.price->times(choice.counts[i]),
+                          .seller = pack.seller});
     }
     if (!result.empty()) {
         result.back().left_over = choice.left_over;
@@ -106,6 +107,31 @@ std::vector<Bought> rows(const Demand& demand, const std::vector<Available>& pac
 bool overflowed(const MoneyRange& range)
 {
     return range.low.overflowed() || range.typical.overflowed() || range.high.overflowed();
+}
+
+// What would have been bought, were everything in stock; empty where it is what is bought.
+std::string missed_for_stock(const Demand& demand, const std::vector<ItemOffer>& offers, const Currency& currency,
+                             Aim aim, Level level)
+{
+    std::vector<Available> all;
+    std::vector<PackCandidate> candidates;
+    bool any_out = false;
+    for (const std::size_t i : demand.items) {
+        for (const PackOffer& pack : offers[i].packs) {
+            if (priced(pack, currency)) {
+                all.push_back({&offers[i], &pack});
+                candidates.push_back({pack.amount, price_at(*pack.price, level)});
+                any_out = any_out || !pack.in_stock;
+            }
+        }
+    }
+    const auto choice = any_out ? choose_packs(units(demand.needed), candidates, aim) : std::nullopt;
+    for (std::size_t i = 0; choice && i < all.size(); ++i) {
+        if (choice->counts[i] > 0 && !all[i].pack->in_stock) {
+            return all[i].item->name + ", " + all[i].pack->name;
+        }
+    }
+    return {};
 }
 
 void buy(Line& line, const Demand& demand, const std::vector<Available>& packs, const Currency& currency, Level level)
@@ -166,6 +192,7 @@ Line line_for(const Demand& demand, const std::vector<ItemOffer>& offers, const 
         return line;
     }
     buy(line, demand, packs, currency, level);
+    line.instead_of = missed_for_stock(demand, offers, currency, line.aim, level);
     return line;
 }
 

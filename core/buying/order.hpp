@@ -31,6 +31,7 @@ struct Bought {
     Range left_over;     // the line's, at its last row; zero at the others
     MoneyRange pack_price;
     MoneyRange total; // pack_price times packs
+    std::string seller{};
     friend bool operator==(const Bought&, const Bought&) = default;
 };
 
@@ -54,8 +55,9 @@ struct Line {
     std::vector<Bought> bought;       // empty where nothing is needed any more, or where `unpriced`
     std::optional<MoneyRange> total;  // sum of the rows; absent where `unpriced`, never zero for it
     std::optional<Unpriced> unpriced;
-    Aim aim = Aim::cheapest; // what the packs were chosen by; see order()
-    Range left_over;         // what is over once the need is covered, over the yields of the packs
+    Aim aim = Aim::cheapest;  // what the packs were chosen by; see order()
+    std::string instead_of{}; // "item, pack" that would have been bought, were it in stock
+    Range left_over;          // what is over once the need is covered, over the yields of the packs
     std::vector<std::string> enclosures;
     std::string why;
     std::string where;

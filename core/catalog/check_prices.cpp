@@ -40,6 +40,15 @@ static void check_packs(const Item& item, const std::optional<Currency>& currenc
 void check_prices(const PriceList& prices, json::Problems& problems)
 {
     const auto currency = Currency::find(prices.currency);
+    if (currency && prices.delivery) {
+        check_price(prices.delivery->low, *currency, "/delivery/low", problems);
+        check_price(prices.delivery->typical, *currency, "/delivery/typical", problems);
+        check_price(prices.delivery->high, *currency, "/delivery/high", problems);
+        check_price(prices.delivery->free_from.value_or(Decimal{}), *currency, "/delivery/free_from", problems);
+    }
+    if (currency && prices.minimum_order) {
+        check_price(*prices.minimum_order, *currency, "/minimum_order", problems);
+    }
     std::set<std::string_view> ids;
     for (std::size_t i = 0; i < prices.items.size(); ++i) {
         const Item& item = prices.items[i];

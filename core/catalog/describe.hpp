@@ -32,6 +32,7 @@ void describe(json::Archive& archive, Material& material);
 void describe(json::Archive& archive, DeviceTraits& traits);
 void describe(json::Archive& archive, Assumption& assumption);
 void describe(json::Archive& archive, Pack& pack);
+void describe(json::Archive& archive, Delivery& delivery);
 void describe(json::Archive& archive, Item& item);
 void describe(json::Archive& archive, PriceList& prices);
 

@@ -6,7 +6,7 @@
 namespace loam::catalog {
 
 // While reading, a price that is missing or out of bounds stays negative, so that it isn't also called out of order.
-static void describe_three_prices(json::Archive& archive, Pack& pack)
+template <class Priced> static void describe_three_prices(json::Archive& archive, Priced& pack)
 {
     if (archive.mode() == json::Archive::Mode::read) {
         pack.low = pack.typical = pack.high = Decimal{-1, 0};
@@ -31,6 +31,13 @@ void describe(json::Archive& archive, Pack& pack)
     archive.flag({"in_stock", "Can be bought; absent: true"}, in_stock);
     pack.in_stock = in_stock.value_or(true);
     archive.extras(pack.extras);
+}
+
+void describe(json::Archive& archive, Delivery& delivery)
+{
+    describe_three_prices(archive, delivery);
+    archive.decimal({"free_from", "Goods of this much are brought for nothing"}, delivery.free_from, limits::price);
+    archive.extras(delivery.extras);
 }
 
 void describe(json::Archive& archive, Item& item)
@@ -68,6 +75,11 @@ void describe(json::Archive& archive, PriceList& prices)
     archive.text({"place", "Where they were taken"}, prices.place, a_name);
     archive.text({"channel", "shop, club, …"}, prices.channel, {1, 40});
     archive.flag({"illustrative", "True where the prices are not real offers"}, prices.illustrative);
+    archive.object({"delivery", "What it costs to have an order brought; absent: it is fetched"}, prices.delivery);
+    archive.number({"tax_share", "Comes on top of goods and delivery, 0 to 1; absent: it is in the prices"},
+                   prices.tax_share, limits::share);
+    archive.decimal({"minimum_order", "Least value of goods in an order; absent: none"}, prices.minimum_order,
+                    limits::price);
     archive.list({"items", "Generic goods"}, prices.items, {0, 2000});
     archive.extras(prices.extras);
 }

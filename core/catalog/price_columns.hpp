@@ -55,6 +55,12 @@ inline constexpr std::array price_columns{
     Column{"place", ColumnLevel::list, "place", ColumnKind::text, true},
     Column{"channel", ColumnLevel::list, "channel", ColumnKind::text, false, "'shop'"},
     Column{"list_title", ColumnLevel::list, "title", ColumnKind::text, false, "place"},
+    Column{"delivery_low", ColumnLevel::list, "delivery/low", ColumnKind::number, false, "delivery_typical"},
+    Column{"delivery_typical", ColumnLevel::list, "delivery/typical", ColumnKind::number},
+    Column{"delivery_high", ColumnLevel::list, "delivery/high", ColumnKind::number, false, "delivery_typical"},
+    Column{"delivery_free_from", ColumnLevel::list, "delivery/free_from", ColumnKind::number},
+    Column{"tax_share", ColumnLevel::list, "tax_share", ColumnKind::number},
+    Column{"minimum_order", ColumnLevel::list, "minimum_order", ColumnKind::number},
     Column{"illustrative", ColumnLevel::list, "illustrative", ColumnKind::flag, false, "'false'"},
 };
 

@@ -60,6 +60,7 @@ constexpr Sentence rows[] = {
     {"from", QT_TRANSLATE_NOOP("sentences", "present value")},
     {"area", QT_TRANSLATE_NOOP("sentences", "area")},
     {"fraction", QT_TRANSLATE_NOOP("sentences", "share")},
+    {"goods", QT_TRANSLATE_NOOP("sentences", "goods")},
     {"limit", QT_TRANSLATE_NOOP("sentences", "what an animal bears")},
     {"within", QT_TRANSLATE_NOOP("sentences", "within")},
     {"earliest", QT_TRANSLATE_NOOP("sentences", "at the earliest")},

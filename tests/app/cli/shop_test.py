@@ -33,6 +33,39 @@ class Shop(ProgramTest):
         named = {name for line in order["shopping"] for name in line["for"]}
         self.assertEqual(len(named), 2 * len(example_plan()["enclosures"]))
 
+    def test_of_several_lists_each_thing_is_bought_where_the_whole_costs_least(self):
+        def written(name, list_):
+            return self.file(name, json.dumps(list_, ensure_ascii=False).encode("utf-8"))
+
+        def priced(channel, factor):
+            copy = json.loads((SOURCE / "resources/prices/illustrative.json").read_text(encoding="utf-8"))
+            copy["channel"] = channel
+            for item in copy["items"]:
+                for pack in item["packs"]:
+                    for level in ("low", "typical", "high"):
+                        pack[level] = round(pack[level] * factor(item))
+            return copy
+
+        dear = written("dear.json", priced("shop", lambda item: 1))
+        club = priced("club", lambda item: 0.5 if item["serves"].startswith("substrate.") else 3)
+        club["delivery"] = {"low": 1, "typical": 2, "high": 3}
+        whole = json.loads(self.done(run("shop", EXAMPLE, "--json", "--prices", dear, "--prices",
+                                         written("club.json", club), *DATE)).out, parse_float=cents)
+        bought_at = {line["need"].split(".")[0]: line["channel"] for line in whole["shopping"] if line["packs"]}
+        self.assertEqual(bought_at["substrate"], "club")
+        self.assertEqual(bought_at["measure"], "shop")
+        self.assertEqual([each["channel"] for each in whole["deliveries"]], ["shop", "club"])
+        lines = sum(line["line_total"]["typical"] for line in whole["shopping"] if line["line_total"])
+        self.assertEqual(whole["total"]["typical"], lines + 200)
+        alone = json.loads(self.done(run("shop", EXAMPLE, "--json", "--prices", dear, *DATE)).out, parse_float=cents)
+        self.assertLess(whole["total"]["typical"], alone["total"]["typical"])
+
+    def test_lists_of_two_currencies_are_not_mixed(self):
+        list_ = json.loads((SOURCE / "resources/prices/illustrative.json").read_text(encoding="utf-8"))
+        euro = self.file("euro.json", {**list_, "currency": "EUR"})
+        usd = self.file("usd.json", list_)
+        self.refused(run("shop", EXAMPLE, "--prices", usd, "--prices", euro, *DATE), 3, "EUR", "USD")
+
     def test_csv_has_a_row_for_each_line_and_as_many_cells_in_each(self):
         text = self.done(run("shop", EXAMPLE, "--csv", *DATE)).out
         rows = list(csv.reader(io.StringIO(text, newline="")))

@@ -54,7 +54,7 @@ TEST_CASE("a merged order asks for the same amounts as the plan's own assessment
         INFO(name);
         const plan::Plan plan = example(name);
         const auto alone = whole(plan).shopping;
-        const auto merged = assess::merged_order({plan}, shipped_catalog(), day);
+        const auto merged = assess::merged_order({plan}, shipped_catalog(), day).lines;
         REQUIRE(alone.size() == merged.size());
         for (std::size_t i = 0; i < alone.size(); ++i) {
             INFO(alone[i].need);

@@ -89,8 +89,8 @@ TEST_CASE("electricity costs its kilowatt-hours at the tariff, and nothing is ma
 TEST_CASE("one order for two plans buys whole packs over both, each shelf serving its own keeper")
 {
     const plan::Plan plan = turtle_table();
-    const auto single = assess::merged_order({plan}, shipped_catalog(), day);
-    const auto both = assess::merged_order({plan, plan}, shipped_catalog(), day);
+    const auto single = assess::merged_order({plan}, shipped_catalog(), day).lines;
+    const auto both = assess::merged_order({plan, plan}, shipped_catalog(), day).lines;
     CHECK(packs_of(both, "measure.thermometer") == 2 * packs_of(single, "measure.thermometer"));
     CHECK(packs_of(both, "substrate.topsoil") <= 2 * packs_of(single, "substrate.topsoil"));
 }
