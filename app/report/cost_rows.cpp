@@ -52,6 +52,21 @@ QString line_reason(const assess::CostLine& line, const Formatter& format)
     return how;
 }
 
+void add_deliveries(std::vector<CostRow>& rows, const assess::Costs& costs)
+{
+    for (const assess::DeliveryCost& one : costs.deliveries) {
+        const QString channel = QString::fromStdString(one.channel);
+        if (one.delivery.high.minor_units() > 0) {
+            rows.push_back(part_row(CostPart::start, 1, say("of that, delivery by %1").arg(channel), one.delivery,
+                                    say("As the price list states it; goods of enough may be brought for nothing.")));
+        }
+        if (one.tax.high.minor_units() > 0) {
+            rows.push_back(part_row(CostPart::start, 1, say("of that, tax at %1").arg(channel), one.tax,
+                                    say("It comes on top of goods and delivery there.")));
+        }
+    }
+}
+
 void add_running(std::vector<CostRow>& rows, const assess::Costs& costs)
 {
     rows.push_back(part_row(CostPart::running, 0, say("To run, a year"), costs.running_per_year,
@@ -167,6 +182,7 @@ std::vector<CostRow> cost_rows(const assess::Costs& costs, const words::Speaker&
     rows.push_back(part_row(CostPart::start, 0, say("To begin"), costs.startup,
                             say("The sum of the shopping list, net of what is owned, and what is set aside for "
                                 "surprises. Lines without a price are not in it.")));
+    add_deliveries(rows, costs);
     add_running(rows, costs);
     add_horizon(rows, costs);
     if (costs.life) {

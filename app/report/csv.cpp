@@ -1,7 +1,8 @@
 #include "app/report/csv.hpp"
 
-#include <string_view>
 #include <utility>
+
+#include "core/formula_guard.hpp"
 
 namespace loam::report {
 
@@ -23,8 +24,7 @@ std::string quoted_where_needed(std::string text)
 
 std::string no_formula(std::string text)
 {
-    // By common practice (OWASP, "CSV Injection", from memory).
-    if (!text.empty() && std::string_view("=+-@\t\r").find(text.front()) != std::string_view::npos) {
+    if (reads_as_formula(text)) {
         text.insert(text.begin(), '\'');
     }
     return text;

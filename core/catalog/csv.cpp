@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/catalog/problem_codes.hpp"
+#include "core/formula_guard.hpp"
 #include "core/json/problem_codes.hpp"
 #include "core/json/utf8.hpp"
 
@@ -128,7 +129,7 @@ private:
 bool takes_apostrophe(std::string_view cell)
 {
     const std::size_t first = cell.find_first_not_of('\'');
-    return first != std::string_view::npos && std::string_view("=+-@\t\r").find(cell[first]) != std::string_view::npos;
+    return first != std::string_view::npos && reads_as_formula(cell.substr(first));
 }
 
 // Where the text stops being UTF-8, which mostly means that a spreadsheet saved it in an older encoding.

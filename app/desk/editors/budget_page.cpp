@@ -168,7 +168,7 @@ BudgetPage::BudgetPage(FormState& state, QWidget* parent) : Page(state, "budgetP
 
 void BudgetPage::add_wishes()
 {
-    heading(tr("Needed otherwise"));
+    heading(tr("Left out or replaced"));
     ElementList& wishes =
         elements(tr("change"),
                  actions_for<plan::Wish>([](plan::Plan& plan) { return &plan.wishes; }, "w",

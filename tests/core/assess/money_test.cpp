@@ -94,3 +94,15 @@ TEST_CASE("one order for two plans buys whole packs over both, each shelf servin
     CHECK(packs_of(both, "measure.thermometer") == 2 * packs_of(single, "measure.thermometer"));
     CHECK(packs_of(both, "substrate.topsoil") <= 2 * packs_of(single, "substrate.topsoil"));
 }
+
+TEST_CASE("a price list of more than a year is called old, a younger one is not")
+{
+    const auto told_with = [](const char* date) {
+        catalog::Catalog catalog = shipped_catalog();
+        catalog.prices.date = date; // the assessment is of 2025-11-25
+        return has(instant(turtle_table(), catalog), "money.prices-old", Verdict::tight);
+    };
+    CHECK(told_with("2024-10-25"));
+    CHECK_FALSE(told_with("2024-12-25"));
+    CHECK_FALSE(told_with("2026-11-01"));
+}
