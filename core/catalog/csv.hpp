@@ -28,8 +28,9 @@ inline constexpr std::size_t most_rows = 20'000;
 // The separator is the one of the three that stands most often outside quotes in the first row.
 Table read(std::string_view text);
 
-// One row, ended by CRLF. A cell that a spreadsheet would take for a formula (core/formula_guard.hpp) gets an apostrophe before it; so does one that begins with apostrophes before such a character,
-// which makes `plain` its inverse.
+// One row, ended by CRLF. A cell that a spreadsheet would take for a formula (core/formula_guard.hpp) gets an
+// apostrophe before it; so does one that begins with apostrophes before such a character, which makes `plain` its
+// inverse.
 std::string row(const std::vector<std::string>& cells);
 
 // The cell's text without the apostrophe that `row` put before it.
