@@ -1,6 +1,7 @@
 #include "core/suggest/outfit.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/assess/what_if.hpp"
 #include "core/plan/file.hpp"
@@ -43,11 +44,20 @@ bool shines_through(const plan::Shell& shell)
     return shell.top.kind == plan::TopKind::mesh || shell.top.kind == plan::TopKind::open;
 }
 
-// As far from every wall as what is hot keeps from what can scorch, where the box is wide enough; else in the middle.
+// What is hot keeps so far from walls that can scorch: the usual clearance and a finger's breadth.
+constexpr double clear_m = 0.31;
+
+// As far from both walls, where the box is wide enough; else in the middle.
 double clear_of_walls(double wanted_m, double side_m)
 {
-    constexpr double clear_m = 0.31;
     return side_m > 2.0 * clear_m ? std::clamp(wanted_m, clear_m, side_m - clear_m) : 0.5 * side_m;
+}
+
+// Over a narrow box it hangs higher, until the walls' upper edges are far enough.
+double over_mesh_for(const plan::Shell& shell, const plan::Device& device)
+{
+    const double beside_m = std::min({device.x_m, shell.length_m - device.x_m, device.y_m, shell.width_m - device.y_m});
+    return std::max(over_mesh_m, std::sqrt(std::max(0.0, clear_m * clear_m - beside_m * beside_m)));
 }
 
 void hang_hot(const plan::Shell& shell, plan::Device& device)
@@ -56,7 +66,7 @@ void hang_hot(const plan::Shell& shell, plan::Device& device)
     device.y_m = clear_of_walls(device.y_m, shell.width_m);
     constexpr double inside_m = 0.1; // below a closed top, behind a guard
     const bool outside = shines_through(shell);
-    device.height_above_base_m = outside ? shell.height_m + over_mesh_m : shell.height_m - inside_m;
+    device.height_above_base_m = shell.height_m + (outside ? over_mesh_for(shell, device) : -inside_m);
     device.guarded = outside ? std::nullopt : std::optional(true);
 }
 

@@ -189,6 +189,21 @@ TEST_CASE("another size keeps what stands in the box inside it")
     CHECK(box.readings.empty());
 }
 
+TEST_CASE("what is hot keeps its distance from walls that can scorch, over a narrow box by hanging higher")
+{
+    plan::Plan plan = example("first-setup"); // of plywood
+    suggest::resize(plan.enclosures.at(0), 0.9, 0.45, 0.45);
+    suggest::Outfit outfit;
+    outfit.lamp = suggest::Lamp{60.0, false};
+    outfit.day = suggest::Heater{plan::DeviceKind::ceramic_heater, 60.0, 25.0};
+    const auto dressed = suggest::dressed(plan, shipped_catalog(), 0, outfit);
+    REQUIRE(dressed);
+    for (const Finding& finding : with_code(instant(*dressed), "danger.shell-near-lamp")) {
+        INFO(finding.where);
+        CHECK(finding.where == "d2"); // the tube that was there before keeps its place
+    }
+}
+
 TEST_CASE("the quick climate is within half a kelvin of the assessment's, the peak of the basking spot apart")
 {
     const plan::Plan plan = example("first-setup");
