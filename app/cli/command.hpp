@@ -51,6 +51,7 @@ Exit run_assess(const Arguments& arguments);
 Exit run_shop(const Arguments& arguments);
 Exit run_compare(const Arguments& arguments);
 Exit run_suggest(const Arguments& arguments);
+Exit run_prices(const Arguments& arguments);
 Exit run_sheet(const Arguments& arguments);
 Exit run_schema(const Arguments& arguments);
 

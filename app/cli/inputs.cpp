@@ -98,6 +98,27 @@ std::variant<Inputs, Exit> read_inputs(const Arguments& arguments)
     return inputs;
 }
 
+std::variant<PriceInputs, Exit> read_price_inputs(const Arguments& arguments)
+{
+    const auto date = date_of(arguments);
+    if (!date) {
+        return Exit::wrong_usage;
+    }
+    PriceInputs inputs{{}, *date};
+    Exit worst = Exit::done;
+    for (const QString& path : arguments.files) {
+        files::PriceFile file = files::read_prices(path);
+        if (file.failure != files::Failure::none) {
+            worst = std::max(worst, refuse(file.failure, path, file.errors));
+        }
+        inputs.lists.push_back(std::move(file.prices));
+    }
+    if (worst != Exit::done) {
+        return worst;
+    }
+    return inputs;
+}
+
 assess::Assessment assessed(const Inputs& inputs, std::size_t plan)
 {
     assess::Workspace workspace;

@@ -23,6 +23,14 @@ struct Inputs {
 
 std::variant<Inputs, Exit> read_inputs(const Arguments& arguments);
 
+// Of a command whose files are price lists: each by itself, nothing put together.
+struct PriceInputs {
+    std::vector<catalog::PriceList> lists;
+    std::chrono::year_month_day date;
+};
+
+std::variant<PriceInputs, Exit> read_price_inputs(const Arguments& arguments);
+
 assess::Assessment assessed(const Inputs& inputs, std::size_t plan = 0);
 
 } // namespace loam::cli

@@ -10,7 +10,7 @@ class Usage(ProgramTest):
     def test_help_names_exactly_the_commands_that_exist(self):
         text = self.done(run("--help")).out
         named = re.findall(r"^  ([a-z]+) [A-Z]", text, re.M)
-        self.assertEqual(named, ["assess", "shop", "compare", "suggest", "sheet", "schema"])
+        self.assertEqual(named, ["assess", "shop", "compare", "suggest", "prices", "sheet", "schema"])
 
     def test_each_command_has_help_that_names_its_options(self):
         for command, option in [("assess", "--strict"), ("shop", "--csv"), ("sheet", "--paper"), ("schema", "--help")]:
@@ -19,7 +19,7 @@ class Usage(ProgramTest):
             self.assertIn(option, text)
 
     def test_help_fits_a_terminal(self):
-        for words in [[], ["assess"], ["shop"], ["sheet"], ["schema"]]:
+        for words in [[], ["assess"], ["shop"], ["prices"], ["sheet"], ["schema"]]:
             for line in self.done(run(*words, "--help")).out.splitlines():
                 self.assertLessEqual(len(line), 80, line)
 

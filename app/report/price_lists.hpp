@@ -1,0 +1,36 @@
+// One price list in short, and the difference of two: `loamstead-cli prices`.
+#pragma once
+
+#include <QString>
+#include <chrono>
+#include <string>
+
+#include "app/words/speaker.hpp"
+#include "core/catalog/price_difference.hpp"
+#include "core/catalog/price_state.hpp"
+
+namespace loam::report {
+
+struct PriceListShown {
+    const catalog::PriceList& prices;
+    const catalog::PriceState& state;
+    std::chrono::year_month_day date; // of which the age is
+};
+
+std::string price_list_json(const PriceListShown& shown);
+QString text_price_list(const PriceListShown& shown, const words::Speaker& speaker);
+
+struct TwoPriceLists {
+    const catalog::PriceList& first;
+    const catalog::PriceList& second;
+    const catalog::PriceDifference& difference;
+};
+
+std::string price_difference_json(const TwoPriceLists& lists);
+std::string price_difference_csv(const TwoPriceLists& lists); // a row for each pack that differs
+QString text_price_difference(const TwoPriceLists& lists, const words::Formatter& format);
+
+// Where the lists' prices can't be compared, why; else empty.
+QString not_compared(const TwoPriceLists& lists);
+
+} // namespace loam::report
