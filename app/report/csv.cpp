@@ -10,7 +10,9 @@ namespace {
 
 std::string quoted_where_needed(std::string text)
 {
-    if (text.find_first_of(",\"\r\n") == std::string::npos) {
+    // A semicolon or tab would end the cell where the reader's spreadsheet takes that for the separator, and what
+    // follows would begin a cell of its own, unguarded.
+    if (text.find_first_of(",;\t\"\r\n") == std::string::npos) {
         return text;
     }
     std::string quoted = "\"";

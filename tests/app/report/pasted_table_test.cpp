@@ -3,6 +3,7 @@
 #include "tests/app/qt_strings.hpp"
 #include "tests/catch.hpp"
 
+#include "app/report/csv.hpp"
 #include "app/report/pasted_table.hpp"
 
 using namespace loam;
@@ -40,6 +41,19 @@ TEST_CASE("What people wrote is no formula in a pasted table, and a figure stays
         CHECK(report::pasted_html(pasted).contains("<td align=\"right\">-3.50</td>"));
         CHECK(report::pasted_lines(pasted).contains("\t-3.50\n"));
     }
+}
+
+TEST_CASE("A formula behind blanks is none in a table's CSV, and a negative figure stays a number there")
+{
+    CHECK(report::pasted_csv(table(QStringLiteral("  =1+1"))) == "Item,Total\r\n'  =1+1,-3.50\r\n");
+    CHECK(report::csv_cell(json::Node::of(-1.5)) == "-1.5");
+    CHECK(report::csv_cell(json::Node::of("-1.5")) == "'-1.5"); // what a person typed
+}
+
+TEST_CASE("What another separator would split off stays in its cell")
+{
+    CHECK(report::csv_cell(std::string("lamp;=1+1")) == "\"lamp;=1+1\"");
+    CHECK(report::csv_cell(std::string("lamp\t=1+1")) == "\"lamp\t=1+1\"");
 }
 
 TEST_CASE("Tabs and line breaks within a cell don't break the lines of a pasted table")
