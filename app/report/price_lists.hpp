@@ -17,8 +17,8 @@ struct PriceListShown {
     std::chrono::year_month_day date; // of which the age is
 };
 
-std::string price_list_json(const PriceListShown& shown);
-QString text_price_list(const PriceListShown& shown, const words::Speaker& speaker);
+std::string price_list_json(const PriceListShown& list);
+QString text_price_list(const PriceListShown& list, const words::Speaker& speaker);
 
 struct TwoPriceLists {
     const catalog::PriceList& first;

@@ -54,14 +54,14 @@ json::Node changes(const catalog::PackDifference& pack)
 
 } // namespace
 
-std::string price_list_json(const PriceListShown& shown)
+std::string price_list_json(const PriceListShown& list)
 {
-    json::Node node = list_node(shown.prices);
-    node.add("illustrative", json::Node::of(shown.prices.illustrative));
-    node.add("as_of", date(shown.date)).add("age_months", number(shown.state.age_months));
-    node.add("old", json::Node::of(shown.state.old));
-    node.add("items", integer(static_cast<std::int64_t>(shown.prices.items.size())));
-    node.add("out_of_stock", texts(shown.state.out_of_stock)).add("no_price_for", texts(shown.state.unserved));
+    json::Node node = list_node(list.prices);
+    node.add("illustrative", json::Node::of(list.prices.illustrative));
+    node.add("as_of", date(list.date)).add("age_months", number(list.state.age_months));
+    node.add("old", json::Node::of(list.state.old));
+    node.add("items", integer(static_cast<std::int64_t>(list.prices.items.size())));
+    node.add("out_of_stock", texts(list.state.out_of_stock)).add("no_price_for", texts(list.state.unserved));
     return json::write(node);
 }
 

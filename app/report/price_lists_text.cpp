@@ -33,7 +33,7 @@ const std::string& name_of(const catalog::PriceList& prices, const std::string& 
 
 QString age_text(const PriceListShown& list, const words::Formatter& format)
 {
-    const QString date = format.iso_date(list.prices.date);
+    QString date = format.iso_date(list.prices.date);
     if (!list.state.age_months) {
         return date;
     }
