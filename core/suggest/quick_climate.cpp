@@ -73,7 +73,7 @@ std::optional<climate::CaseResult> solve_turned(climate::Box box, const std::vec
     }
     double level = 1.0;
     double reading_c = result->basking.surface_c.likely;
-    const auto dark = at(0.0);
+    auto dark = at(0.0);
     if (!dark) {
         return dark;
     }

@@ -292,6 +292,55 @@ void keep_within(const std::optional<Money>& most, std::vector<Suggestion>& all,
     }
 }
 
+// The best outfit of each merit for the enclosure by itself. nullopt: stopped.
+std::optional<std::vector<Outfit>> best_alone(const std::vector<const Found*>& worth, const catalog::Catalog& catalog,
+                                              Day today, std::size_t place, const std::stop_token& stop)
+{
+    std::vector<plan::Plan> singles;
+    singles.reserve(worth.size());
+    for (const Found* one : worth) {
+        singles.push_back(alone(one->plan, place));
+    }
+    const auto each = assessed(singles, catalog, today, stop);
+    if (!each) {
+        return std::nullopt;
+    }
+    std::vector<Outfit> outfits;
+    for (const Suggestion& best : best_of(*each)) {
+        const auto at = std::find(singles.begin(), singles.end(), best.plan) - singles.begin();
+        outfits.push_back(worth[static_cast<std::size_t>(at)]->outfit);
+    }
+    return outfits;
+}
+
+// Every plan so far with every outfit in the enclosure, up to a few.
+std::vector<plan::Plan> grown(const std::vector<plan::Plan>& so_far, const catalog::Catalog& catalog, std::size_t place,
+                              const std::vector<Outfit>& outfits)
+{
+    constexpr std::size_t most_plans = 6;
+    std::vector<plan::Plan> plans;
+    for (const Outfit& outfit : outfits) {
+        for (const plan::Plan& plan : so_far) {
+            auto next = plans.size() < most_plans ? dressed(plan, catalog, place, outfit) : std::nullopt;
+            if (next) {
+                hang_uv_lamp(*next, catalog, place);
+                plans.push_back(std::move(*next));
+            }
+        }
+    }
+    return plans.empty() ? so_far : plans;
+}
+
+std::vector<plan::Plan> plans_of(const std::vector<const Found*>& worth)
+{
+    std::vector<plan::Plan> plans;
+    plans.reserve(worth.size());
+    for (const Found* one : worth) {
+        plans.push_back(one->plan);
+    }
+    return plans;
+}
+
 } // namespace
 
 std::optional<Result> suggest(const plan::Plan& plan, const catalog::Catalog& catalog, Day today, const Asked& asked,
@@ -299,8 +348,7 @@ std::optional<Result> suggest(const plan::Plan& plan, const catalog::Catalog& ca
 {
     Result result;
     const plan::Plan start = prepared(plan, catalog, today, asked, result);
-    // By merit, the plan as it grows enclosure by enclosure; what is best in several is the same plan.
-    std::vector<plan::Plan> plans{start};
+    std::vector<plan::Plan> plans{start}; // as they grow, enclosure by enclosure
     for (std::size_t place = 0; place < start.enclosures.size(); ++place) {
         const auto found = search(start, catalog, place, stop);
         if (!found) {
@@ -312,41 +360,15 @@ std::optional<Result> suggest(const plan::Plan& plan, const catalog::Catalog& ca
             continue;
         }
         const auto worth = worth_assessing(*found, catalog, today);
-        std::vector<Outfit> outfits;
-        for (const Found* one : worth) {
-            outfits.push_back(one->outfit);
+        if (start.enclosures.size() == 1) {
+            plans = plans_of(worth);
+            continue;
         }
-        const bool only_one = start.enclosures.size() == 1;
-        std::vector<plan::Plan> grown;
-        if (only_one) {
-            for (const Found* one : worth) {
-                grown.push_back(one->plan);
-            }
-        } else { // the best of each merit for itself
-            std::vector<plan::Plan> singles;
-            for (const Found* one : worth) {
-                singles.push_back(alone(one->plan, place));
-            }
-            const auto each = assessed(singles, catalog, today, stop);
-            if (!each) {
-                return std::nullopt;
-            }
-            for (const Suggestion& best : best_of(*each)) {
-                const auto at = std::find(singles.begin(), singles.end(), best.plan) - singles.begin();
-                for (const plan::Plan& so_far : plans) {
-                    auto next = dressed(so_far, catalog, place, outfits[static_cast<std::size_t>(at)]);
-                    if (next) {
-                        hang_uv_lamp(*next, catalog, place);
-                        grown.push_back(std::move(*next));
-                    }
-                }
-            }
-            constexpr std::size_t most_plans = 6;
-            if (grown.size() > most_plans) {
-                grown.resize(most_plans);
-            }
+        const auto outfits = best_alone(worth, catalog, today, place, stop);
+        if (!outfits) {
+            return std::nullopt;
         }
-        plans = grown.empty() ? plans : std::move(grown);
+        plans = grown(plans, catalog, place, *outfits);
     }
     auto all = assessed(plans, catalog, today, stop);
     if (!all) {

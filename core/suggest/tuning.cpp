@@ -77,7 +77,7 @@ double warmer_in_summer_k(const plan::Room& room)
 Powers Tuning::best_powers(const Family& family, const Straight& readings) const
 {
     constexpr double step_w = 2.0;
-    constexpr double most_heater_w = 200.0;
+    constexpr int heater_steps = 100;    // to 200 W
     constexpr double follows_room = 0.9; // a reading over the room's, since some of the heat leaves as T^4
     const double warmer_k = follows_room * warmer_in_summer_k(plan_.site.room);
     const auto sold = assess::powers_sold(plan::DeviceKind::flood_lamp);
@@ -95,7 +95,8 @@ Powers Tuning::best_powers(const Family& family, const Straight& readings) const
             best = {lamp_w, heater_w, least_k};
         }
     };
-    for (double heater_w = 0.0; heater_w <= (family.heater ? most_heater_w : 0.0); heater_w += step_w) {
+    for (int step = 0; step <= (family.heater ? heater_steps : 0); ++step) {
+        const double heater_w = step * step_w;
         if (!family.lamp) {
             look(0.0, heater_w);
         } else if (family.dimmed) {
