@@ -50,6 +50,7 @@ inline constexpr auto rule_codes = std::to_array<CodeEntry>({
     {"rule.water-and-mains"},
     {"rule.heat-rated-holder"},
     {"rule.stated-by-keeper"}, // only the keeper can know
+    {"rule.wish"},             // the keeper changes the bill of needs
     {"rule.price-list"},
     {"rule.price-age"}, // a list older than a year
     {"rule.hygiene"},

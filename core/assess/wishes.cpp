@@ -78,14 +78,14 @@ Notes judge_wishes(const Context& context, const std::vector<buying::Need>& draw
             std::find_if(drawn_up.begin(), drawn_up.end(), [&](const buying::Need& need) { return meets(wish, need); });
         if (met == drawn_up.end() || (wish.item && !can_be_bought(context.catalog.prices, *wish.item, *met))) {
             report(notes, "money.wish-idle", {Verdict::not_known, Direction::none}, {wish.id, ""},
-                   because("rule.stated-by-keeper", {}, {{"need", wish.need}, {"item", wish.item.value_or("-")}}));
+                   because("rule.wish", {}, {{"need", wish.need}, {"item", wish.item.value_or("-")}}));
         } else if (!wish.item && keeps_safe(wish.need)) {
             report(notes, "money.safety-left-out", {Verdict::falls_short, Direction::none}, {wish.id, ""},
-                   because("rule.stated-by-keeper", {}, {{"need", wish.need}}))
+                   because("rule.wish", {}, {{"need", wish.need}}))
                 .remedy = remedy("remedy.put-back", {}, {{"need", wish.need}});
         } else if (!wish.item) {
             report(notes, "money.left-out", {Verdict::fits, Direction::none}, {wish.id, ""},
-                   because("rule.stated-by-keeper", {}, {{"need", wish.need}}));
+                   because("rule.wish", {}, {{"need", wish.need}}));
         }
     }
     return notes;

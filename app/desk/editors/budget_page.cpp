@@ -66,13 +66,6 @@ std::vector<Option> items(const FormState& state)
     return options;
 }
 
-std::vector<Option> items_or_nothing(const FormState& state)
-{
-    std::vector<Option> options = items(state);
-    options.insert(options.begin(), {QString(), QObject::tr("nothing: left out")});
-    return options;
-}
-
 QString name_of_need(const FormState& state, const std::string& kind)
 {
     return words::capitalised(words::Speaker(state.formatter, state.plan, *state.catalog).need(kind));
@@ -137,7 +130,7 @@ BudgetPage::BudgetPage(FormState& state, QWidget* parent) : Page(state, "budgetP
                                          member_of(own, &plan::Budget::price_level));
     budget.enumeration<plan::PackAim>(tr("Packs"), "pack_aim",
                                       {tr("the cheapest"), tr("the fewest"), tr("the least left over")},
-                                      member_of(own, &plan::Budget::pack_aim));
+                                      member_of(own, &plan::Budget::pack_aim), tr("as usual: the cheapest"));
     budget.quantity(tr("Set aside for surprises"), "contingency", Quantity::fraction, {0.0, 1.0},
                     slot_of(own, &plan::Budget::contingency));
 
@@ -189,7 +182,8 @@ void BudgetPage::add_wishes()
     FieldSet& set =
         fields([&wishes](plan::Plan& plan) { return element_pointer("/wishes", &plan.wishes, wishes.chosen()); });
     set.choice(tr("Need"), "need", text_choice(member_of(chosen, &plan::Wish::need), needs));
-    set.choice(tr("Buy instead"), "item", optional_text_choice(member_of(chosen, &plan::Wish::item), items_or_nothing));
+    set.choice(tr("Buy instead"), "item",
+               optional_text_choice(member_of(chosen, &plan::Wish::item), items, tr("nothing: left out")));
     set.text(tr("Why"), "reason", [chosen](plan::Plan& plan) {
         plan::Wish* wish = chosen(plan);
         return wish != nullptr ? TextSlot(&wish->reason) : TextSlot();

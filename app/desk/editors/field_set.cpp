@@ -99,8 +99,9 @@ ChoiceBinding text_choice(const std::function<std::string*(plan::Plan&)>& place,
 }
 
 ChoiceBinding optional_text_choice(const std::function<std::optional<std::string>*(plan::Plan&)>& place,
-                                   std::function<std::vector<Option>(const FormState&)> options)
+                                   std::function<std::vector<Option>(const FormState&)> options, const QString& open)
 {
+    const QString none = open.isEmpty() ? QObject::tr("not stated") : open;
     ChoiceBinding binding;
     binding.get = [place](plan::Plan& plan) {
         const std::optional<std::string>* slot = place(plan);
@@ -111,8 +112,8 @@ ChoiceBinding optional_text_choice(const std::function<std::optional<std::string
             *slot = value.isEmpty() ? std::nullopt : std::optional<std::string>(value.toStdString());
         }
     };
-    binding.options = [options = std::move(options)](const FormState& state) {
-        std::vector<Option> all{{QString(), QObject::tr("not stated")}};
+    binding.options = [options = std::move(options), none](const FormState& state) {
+        std::vector<Option> all{{QString(), none}};
         const std::vector<Option> named = options(state);
         all.insert(all.end(), named.begin(), named.end());
         return all;

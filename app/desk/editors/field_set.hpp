@@ -37,9 +37,10 @@ struct ChoiceBinding {
 // A choice among texts that the plan holds as they are (ids of materials, species, strips).
 ChoiceBinding text_choice(const std::function<std::string*(plan::Plan&)>& place,
                           std::function<std::vector<Option>(const FormState&)> options);
-// The same where the plan may leave it open.
+// The same where the plan may leave it open; `open` is the word for that, "not stated" where it is empty.
 ChoiceBinding optional_text_choice(const std::function<std::optional<std::string>*(plan::Plan&)>& place,
-                                   std::function<std::vector<Option>(const FormState&)> options);
+                                   std::function<std::vector<Option>(const FormState&)> options,
+                                   const QString& open = {});
 
 // The place of one member of an element that `find` finds; for example slot_of<plan::Stand>(find,
 // &Stand::rated_load_kg).
@@ -97,9 +98,10 @@ public:
                   std::function<NumberSlot(plan::Plan&)> place);
     void text(const QString& label, const char* key, std::function<TextSlot(plan::Plan&)> place, int max_length = 200);
     void choice(const QString& label, const char* key, const ChoiceBinding& binding);
-    // A choice among the values of an enumeration whose names stand in the order of the values.
+    // A choice among the values of an enumeration whose names stand in the order of the values; `open` is the word for
+    // a plan that leaves it open, "not stated" where it is empty.
     template <class E> void enumeration(const QString& label, const char* key, std::vector<QString> names,
-                                        std::function<std::optional<E>*(plan::Plan&)> place);
+                                        std::function<std::optional<E>*(plan::Plan&)> place, QString open = {});
     // Yes, no or not stated.
     void flag(const QString& label, const char* key, const std::function<std::optional<bool>*(plan::Plan&)>& place);
     // An amount of money per something, kept exactly as it is written.
@@ -134,7 +136,7 @@ private:
 };
 
 template <class E> void FieldSet::enumeration(const QString& label, const char* key, std::vector<QString> names,
-                                              std::function<std::optional<E>*(plan::Plan&)> place)
+                                              std::function<std::optional<E>*(plan::Plan&)> place, QString open)
 {
     ChoiceBinding binding;
     binding.get = [place](plan::Plan& plan) {
@@ -146,8 +148,9 @@ template <class E> void FieldSet::enumeration(const QString& label, const char* 
             *slot = value.isEmpty() ? std::nullopt : std::optional<E>(static_cast<E>(value.toInt()));
         }
     };
-    binding.options = [names = std::move(names)](const FormState&) {
-        std::vector<Option> options{{QString(), QObject::tr("not stated")}};
+    open = open.isEmpty() ? QObject::tr("not stated") : open;
+    binding.options = [names = std::move(names), open = std::move(open)](const FormState&) {
+        std::vector<Option> options{{QString(), open}};
         for (std::size_t i = 0; i < names.size(); ++i) {
             options.push_back({QString::number(i), names[i]});
         }

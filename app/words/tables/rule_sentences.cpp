@@ -97,6 +97,9 @@ constexpr Sentence rows[] = {
     {"rule.heat-rated-holder", QT_TRANSLATE_NOOP("sentences", "Hot lamps and heaters soften plastic holders.")},
     {"rule.stated-by-keeper",
      QT_TRANSLATE_NOOP("sentences", "Only you can know this, so it is asked for and not assumed.")},
+    {"rule.wish",
+     QT_TRANSLATE_NOOP("sentences", "The needs follow from the plan; what you left out or replaced is set off "
+                                    "against them.")},
     {"rule.price-list",
      QT_TRANSLATE_NOOP(
          "sentences",
