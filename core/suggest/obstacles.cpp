@@ -41,11 +41,20 @@ bool of_equipment(const Finding& finding)
            std::any_of(stems.begin(), stems.end(), [&](const char* stem) { return begins(finding, stem); });
 }
 
+// Of the readings that a suggestion answers for; a word that something is to be stated is none.
+bool reading_not_known(const Finding& finding)
+{
+    static constexpr std::array readings{"heat.not-computable", "heat.not-converged", "heat.course-not-known",
+                                         "humidity.not-known",  "uv.not-known",       "uv.no-lamp"};
+    return finding.verdict == Verdict::not_known &&
+           std::find(readings.begin(), readings.end(), finding.code) != readings.end();
+}
+
 std::vector<Finding> those(const assess::Assessment& assessment, bool equipment)
 {
     std::vector<Finding> found;
     for (const Finding& finding : assessment.findings) {
-        if (bad(finding) && of_equipment(finding) == equipment) {
+        if ((bad(finding) && of_equipment(finding) == equipment) || (equipment && reading_not_known(finding))) {
             found.push_back(finding);
         }
     }

@@ -8,7 +8,7 @@
 namespace loam::suggest {
 
 // Findings that fall short or are a danger, and that other equipment could settle: warmth, humidity, UV, burns,
-// controls.
+// controls; and what is not known of warmth, humidity and UV, for no one can stand behind it.
 std::vector<Finding> obstacles(const assess::Assessment& assessment);
 
 // The other ones: a heat wave or a cold night in the room itself, the floor, the company, bowls and hides, strips.

@@ -131,6 +131,28 @@ TEST_CASE("where nothing does it, the nearest are shown with what stands in the 
     }
 }
 
+TEST_CASE("a box whose climate can't be computed is left as it is, and is never called good")
+{
+    plan::Plan plan = example("first-setup");
+    plan.enclosures.at(0).shell.walls = "straw";
+    const suggest::Result result = *suggest::suggest(plan, less_particular(), day, {});
+    CHECK(result.unknown == std::vector<std::string>{plan.enclosures[0].id});
+    for (const suggest::Suggestion& one : result.suggestions) {
+        CHECK_FALSE(one.meets);
+    }
+}
+
+TEST_CASE("UV that is not known is no target met")
+{
+    plan::Plan plan = example("first-setup");
+    for (plan::Device& device : plan.enclosures.at(0).equipment) {
+        device.uvi_table.clear();
+    }
+    const suggest::Result result = *suggest::suggest(plan, less_particular(), day, {});
+    REQUIRE_FALSE(result.suggestions.empty());
+    CHECK_FALSE(result.suggestions.front().meets);
+}
+
 TEST_CASE("what may be spent at the start is kept to, and where it is too little the least is told")
 {
     const suggest::Suggestion& cheapest = for_first_setup().suggestions.front();
