@@ -70,7 +70,7 @@ bool all_kept(const Context& context, Workspace::Store& store, const std::vector
 
 std::optional<Assessment> assess(const plan::Plan& plan, const catalog::Catalog& catalog,
                                  std::chrono::year_month_day today, Workspace& workspace, std::stop_token stop,
-                                 const OnStage& on_stage)
+                                 const OnStage& on_stage, Until until)
 {
     const Context context{plan, catalog, today};
     Workspace::Store& store = workspace.store();
@@ -92,24 +92,37 @@ std::optional<Assessment> assess(const plan::Plan& plan, const catalog::Catalog&
         }
     }
     const bool solving = !all_kept(context, store, parts);
+    const auto in_part = [&] {
+        Assessment part = compose(context, parts);
+        part.complete = false; // more is still to come
+        return part;
+    };
     const auto deliver_in_part = [&] {
         if (on_stage && solving) {
-            Assessment part = compose(context, parts);
-            part.complete = false; // more is still to come
+            const Assessment part = in_part();
             if (!stop.stop_requested()) {
                 on_stage(part);
             }
         }
     };
     deliver_in_part();
+    if (until == Until::at_once) {
+        return in_part();
+    }
     if (!solve_climates(context, store, stop, parts)) {
         return std::nullopt;
     }
     deliver_in_part();
+    if (until == Until::climate) {
+        return in_part();
+    }
     if (!follow_courses(context, store, stop, parts)) {
         return std::nullopt;
     }
     deliver_in_part();
+    if (until == Until::courses) {
+        return in_part();
+    }
     if (!search_remedies(store, stop, parts)) {
         return std::nullopt;
     }

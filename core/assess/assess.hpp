@@ -36,10 +36,14 @@ private:
 // anew, only the last.
 using OnStage = std::function<void(const Assessment&)>;
 
-// nullopt only where `stop` was requested.
+// How far an assessment is worked out: the figures at hand, the steady climate, what runs over hours, and the search
+// for remedies, which takes longest.
+enum class Until { at_once, climate, courses, remedies };
+
+// nullopt only where `stop` was requested. What ends before the remedies is not `complete`.
 std::optional<Assessment> assess(const plan::Plan& plan, const catalog::Catalog& catalog,
                                  std::chrono::year_month_day today, Workspace& workspace, std::stop_token stop = {},
-                                 const OnStage& on_stage = {});
+                                 const OnStage& on_stage = {}, Until until = Until::remedies);
 
 struct MergedOrder {
     std::vector<ShoppingLine> lines;

@@ -1,36 +1,13 @@
 #include <algorithm>
-#include <charconv>
 
 #include "core/assess/costs.hpp"
+#include "core/catalog/price_state.hpp"
 
 namespace loam::assess {
 
 namespace {
 
 constexpr Judgement unknown{Verdict::not_known, Direction::none};
-
-// "YYYY-MM-DD"; nullopt for anything else.
-std::optional<std::chrono::year_month_day> date_of(std::string_view text)
-{
-    const auto number = [&](std::size_t from, std::size_t length) {
-        int value = -1;
-        if (text.size() == 10) {
-            std::from_chars(text.data() + from, text.data() + from + length, value);
-        }
-        return value;
-    };
-    const std::chrono::year_month_day date{std::chrono::year{number(0, 4)},
-                                           std::chrono::month{static_cast<unsigned>(std::max(0, number(5, 2)))},
-                                           std::chrono::day{static_cast<unsigned>(std::max(0, number(8, 2)))}};
-    return date.ok() ? std::optional(date) : std::nullopt;
-}
-
-double months_between(std::chrono::year_month_day from, std::chrono::year_month_day to)
-{
-    return std::chrono::duration<double, std::chrono::months::period>(std::chrono::sys_days{to} -
-                                                                      std::chrono::sys_days{from})
-        .count();
-}
 
 std::string joined(const std::vector<std::string>& names)
 {
@@ -48,22 +25,17 @@ void judge_list(const Context& context, Notes& notes)
         report(notes, "money.prices-illustrative", {Verdict::fits, Direction::none}, {"/budget", ""},
                because("rule.price-list", {}, {{"date", prices.date}}));
     }
-    const auto date = date_of(prices.date);
-    constexpr double old_months = 12.0;
-    if (date && months_between(*date, context.today) > old_months) {
+    const auto age_months = catalog::age_months(prices, context.today);
+    if (age_months && *age_months > catalog::old_prices_months) {
         report(notes, "money.prices-old", {Verdict::tight, Direction::none}, {"/budget", ""},
-               because("rule.price-age", {{"age_months", months_between(*date, context.today), "mo"}},
-                       {{"date", prices.date}}));
+               because("rule.price-age", {{"age_months", *age_months, "mo"}}, {{"date", prices.date}}));
     }
 }
 
 void judge_owned(const Context& context, Notes& notes)
 {
-    const auto& items = context.catalog.prices.items;
     for (const plan::OwnedItem& owned : context.plan.owned) {
-        const bool listed =
-            std::any_of(items.begin(), items.end(), [&](const catalog::Item& item) { return item.id == owned.item; });
-        if (!listed) {
+        if (catalog::find_item(context.catalog.prices, owned.item) == nullptr) {
             report(notes, "money.owned-not-in-list", unknown, {owned.id, ""},
                    because("rule.price-list", {{"quantity", owned.quantity, "1"}}, {{"item", owned.item}}));
         }

@@ -27,16 +27,6 @@ std::optional<Range> range_of(const std::optional<catalog::Spread>& spread)
     return spread ? std::optional(spread->range()) : std::nullopt;
 }
 
-const catalog::Item* item_of(const catalog::PriceList& prices, const std::string& id)
-{
-    for (const catalog::Item& item : prices.items) {
-        if (item.id == id) {
-            return &item;
-        }
-    }
-    return nullptr;
-}
-
 // Of the thing that meets the need: of one on the shelf whose age nobody stated, anything up to its longest life.
 Range age_of(const std::optional<Taken>& taken, const Range& life_months, Notes& notes)
 {
@@ -126,7 +116,7 @@ std::vector<cost::Renewal> renewals(const Context& context, const std::vector<bu
         if (alone.lines.empty() || !alone.lines.front().total || alone.lines.front().bought.empty()) {
             continue; // its price is not known: listed as unpriced
         }
-        const catalog::Item* item = item_of(context.catalog.prices, alone.lines.front().bought.front().item);
+        const catalog::Item* item = catalog::find_item(context.catalog.prices, alone.lines.front().bought.front().item);
         const double hours = hours_of(enclosures, need.where);
         auto life = bed != nullptr ? range_of(bed->replace_months)
                                    : cost::life_months(range_of(item->life_hours), hours, range_of(item->life_months));

@@ -12,16 +12,6 @@ template <class Priced> std::optional<MoneyRange> price_of(const Priced& pack, c
     return low && typical && high ? std::optional(MoneyRange{*low, *typical, *high}) : std::nullopt;
 }
 
-const catalog::Item* item_of(const catalog::PriceList& prices, const std::string& id)
-{
-    for (const catalog::Item& item : prices.items) {
-        if (item.id == id) {
-            return &item;
-        }
-    }
-    return nullptr;
-}
-
 // The first word of a kind of need says what shelf it stands on.
 catalog::Category category_of(const std::string& kind)
 {
@@ -160,7 +150,7 @@ std::vector<ShoppingLine> shopping_lines(const buying::Order& order, const catal
     for (const buying::Line& line : order.lines) {
         if (line.bought.empty()) { // nothing left to buy, or nothing that could be
             ShoppingLine row = common_part(line);
-            if (const catalog::Item* item = item_of(prices, line.owned_item)) {
+            if (const catalog::Item* item = catalog::find_item(prices, line.owned_item)) {
                 row.item = item->id;
                 row.item_name = item->name;
                 row.category = item->category;
@@ -181,7 +171,7 @@ std::vector<ShoppingLine> shopping_lines(const buying::Order& order, const catal
             row.line_total = bought.total;
             row.channel = bought.seller;
             row.instead_of = i == 0 ? line.instead_of : std::string(); // told once
-            if (const catalog::Item* item = item_of(prices, bought.item)) {
+            if (const catalog::Item* item = catalog::find_item(prices, bought.item)) {
                 row.category = item->category;
             }
             rows.push_back(std::move(row));

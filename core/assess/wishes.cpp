@@ -34,8 +34,8 @@ bool keeps_safe(std::string_view kind)
 // An item that is there and counted as the need is.
 bool can_be_bought(const catalog::PriceList& prices, const std::string& item, const buying::Need& need)
 {
-    return std::any_of(prices.items.begin(), prices.items.end(),
-                       [&](const catalog::Item& one) { return one.id == item && one.unit == need.unit; });
+    const catalog::Item* found = catalog::find_item(prices, item);
+    return found != nullptr && found->unit == need.unit;
 }
 
 std::optional<MoneyRange> price_of(const plan::OwnLine& line, const Currency& currency)

@@ -113,19 +113,24 @@ bool overflowed(const MoneyRange& range)
 std::string missed_for_stock(const Demand& demand, const std::vector<ItemOffer>& offers, const Currency& currency,
                              Aim aim, Level level)
 {
+    const bool any_out = std::any_of(demand.items.begin(), demand.items.end(), [&](std::size_t i) {
+        return std::any_of(offers[i].packs.begin(), offers[i].packs.end(),
+                           [](const PackOffer& pack) { return !pack.in_stock; });
+    });
+    if (!any_out) {
+        return {};
+    }
     std::vector<Available> all;
     std::vector<PackCandidate> candidates;
-    bool any_out = false;
     for (const std::size_t i : demand.items) {
         for (const PackOffer& pack : offers[i].packs) {
             if (priced(pack, currency)) {
                 all.push_back({&offers[i], &pack});
                 candidates.push_back({pack.amount, price_at(*pack.price, level)});
-                any_out = any_out || !pack.in_stock;
             }
         }
     }
-    const auto choice = any_out ? choose_packs(units(demand.needed), candidates, aim) : std::nullopt;
+    const auto choice = choose_packs(units(demand.needed), candidates, aim);
     for (std::size_t i = 0; choice && i < all.size(); ++i) {
         if (choice->counts[i] > 0 && !all[i].pack->in_stock) {
             return all[i].item->name + ", " + all[i].pack->name;

@@ -38,4 +38,11 @@ const Assumption* Catalog::find_assumption(std::string_view id) const
     return find_by_id(assumptions, id);
 }
 
+const Item* find_item(const PriceList& prices, std::string_view id)
+{
+    const auto found =
+        std::find_if(prices.items.begin(), prices.items.end(), [&](const Item& item) { return item.id == id; });
+    return found == prices.items.end() ? nullptr : &*found;
+}
+
 } // namespace loam::catalog

@@ -41,15 +41,21 @@ bool in_stock(const Item& item)
 
 } // namespace
 
+std::optional<double> age_months(const PriceList& prices, std::chrono::year_month_day today)
+{
+    const auto date = date_of(prices.date);
+    if (!date) {
+        return std::nullopt;
+    }
+    const auto age = std::chrono::sys_days{today} - std::chrono::sys_days{*date};
+    return std::chrono::duration<double, std::chrono::months::period>(age).count();
+}
+
 PriceState price_state(const PriceList& prices, const PriceList& kinds, std::chrono::year_month_day today)
 {
     PriceState state;
-    if (const auto date = date_of(prices.date)) {
-        state.age_months = std::chrono::duration<double, std::chrono::months::period>(std::chrono::sys_days{today} -
-                                                                                      std::chrono::sys_days{*date})
-                               .count();
-        state.old = *state.age_months > old_prices_months;
-    }
+    state.age_months = age_months(prices, today);
+    state.old = state.age_months.value_or(0.0) > old_prices_months;
     std::set<std::string> unserved;
     for (const Item& item : kinds.items) {
         unserved.insert(item.serves);

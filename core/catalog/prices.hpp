@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/catalog/material.hpp"
@@ -93,6 +94,9 @@ struct PriceList {
     json::Extras extras;
     friend bool operator==(const PriceList&, const PriceList&) = default;
 };
+
+// nullptr where the id is unknown.
+const Item* find_item(const PriceList& prices, std::string_view id);
 
 // The terms of each channel of the list, its own where it is one.
 std::vector<Seller> sellers_of(const PriceList& prices);

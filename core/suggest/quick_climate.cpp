@@ -12,9 +12,7 @@ namespace {
 Slack slack(const std::string& case_id, std::optional<assess::Zone> zone, double reading, const Target& target,
             double scale)
 {
-    constexpr double open = std::numeric_limits<double>::infinity();
-    return {case_id, zone, target.min ? scale * (reading - *target.min) : open,
-            target.max ? scale * (*target.max - reading) : open};
+    return {inside(exactly(reading), target, scale), case_id, zone};
 }
 
 void add_slacks(const assess::Context& context, const assess::Housed& housed, const climate::Case& room,
@@ -93,6 +91,13 @@ std::optional<climate::CaseResult> solve_turned(climate::Box box, const std::vec
 }
 
 } // namespace
+
+Inside inside(const Range& reading, const Target& target, double scale)
+{
+    constexpr double open = std::numeric_limits<double>::infinity();
+    return {target.min ? scale * (reading.low - *target.min) : open,
+            target.max ? scale * (*target.max - reading.high) : open};
+}
 
 double QuickClimate::margin_k() const
 {

@@ -17,12 +17,17 @@ inline constexpr climate::Resolution wide_cells{.cell_m = 0.05, .layer_m = 0.03,
 // `humidity_k` kelvin, so that both can be weighed in one sum: a keeper can hold either about as well.
 inline constexpr double humidity_k = 20.0;
 
-struct Slack {
+struct Inside {
+    double below_k = 0.0; // how far the reading is over the lower bound; infinite without one
+    double above_k = 0.0; // and under the upper one
+    double least() const { return below_k < above_k ? below_k : above_k; }
+};
+// `scale`: kelvin a unit of the reading.
+Inside inside(const Range& reading, const Target& target, double scale = 1.0);
+
+struct Slack : Inside {
     std::string case_id;
     std::optional<assess::Zone> zone; // absent: humidity
-    double below_k = 0.0;             // how far the reading is over the lower bound; infinite without one
-    double above_k = 0.0;             // and under the upper one
-    double least() const { return below_k < above_k ? below_k : above_k; }
 };
 
 struct QuickClimate {

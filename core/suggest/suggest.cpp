@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <limits>
-#include <numeric>
 
 #include "core/assess/shopping.hpp"
 #include "core/assess/side_by_side.hpp"
@@ -15,45 +14,6 @@ namespace loam::suggest {
 namespace {
 
 using Day = std::chrono::year_month_day;
-
-// Everything but remedies, which take longest and of which a suggestion needs none. nullopt: stopped.
-std::optional<assess::Assessment> without_remedies(const plan::Plan& plan, const catalog::Catalog& catalog, Day today,
-                                                   const std::stop_token& stop)
-{
-    constexpr int before_remedies = 3; // at once, the climate, what runs over hours
-    std::stop_source enough;
-    const std::stop_callback pass_on(stop, [&] { enough.request_stop(); });
-    std::optional<assess::Assessment> last;
-    int stage = 0;
-    assess::Workspace workspace;
-    const auto whole =
-        assess::assess(plan, catalog, today, workspace, enough.get_token(), [&](const assess::Assessment& part) {
-            last = part;
-            if (++stage == before_remedies) {
-                enough.request_stop();
-            }
-        });
-    if (stop.stop_requested()) {
-        return std::nullopt;
-    }
-    if (whole) {
-        last = *whole; // nothing was to be solved
-    }
-    return last;
-}
-
-// What is known at once, the order among it.
-assess::Costs first_costs(const plan::Plan& plan, const catalog::Catalog& catalog, Day today)
-{
-    std::stop_source enough;
-    assess::Costs costs;
-    assess::Workspace workspace;
-    assess::assess(plan, catalog, today, workspace, enough.get_token(), [&](const assess::Assessment& part) {
-        costs = part.costs;
-        enough.request_stop();
-    });
-    return costs;
-}
 
 // Of every zone and of the humidity, in and out of season; the heat wave apart, which no equipment cools.
 template <class Take> void for_each_reading(const assess::Assessment& assessment, const Take& take)
@@ -78,8 +38,7 @@ double margin_k(const assess::Assessment& assessment)
 {
     double least = std::numeric_limits<double>::infinity();
     for_each_reading(assessment, [&](const Range& reading, const Target& target, double scale) {
-        least = target.min ? std::min(least, scale * (reading.low - *target.min)) : least;
-        least = target.max ? std::min(least, scale * (*target.max - reading.high)) : least;
+        least = std::min(least, inside(reading, target, scale).least());
     });
     return least;
 }
@@ -88,8 +47,7 @@ double missed_k(const assess::Assessment& assessment)
 {
     double sum = 0.0;
     for_each_reading(assessment, [&](const Range& reading, const Target& target, double scale) {
-        sum += target.min ? scale * std::max(0.0, *target.min - reading.likely) : 0.0;
-        sum += target.max ? scale * std::max(0.0, reading.likely - *target.max) : 0.0;
+        sum += std::max(0.0, -inside(exactly(reading.likely), target, scale).least());
     });
     return sum;
 }
@@ -143,7 +101,9 @@ std::vector<const Found*> worth_assessing(const std::vector<Found>& found, const
     }
     assess::side_by_side(ranked.size(), [&](std::size_t i) {
         Ranked& one = ranked[i];
-        one.to_begin = first_costs(one.found->plan, catalog, today).startup.typical.decimal().value();
+        assess::Workspace workspace;
+        const auto first = assess::assess(one.found->plan, catalog, today, workspace, {}, {}, assess::Until::at_once);
+        one.to_begin = first->costs.startup.typical.decimal().value();
         one.over_years = over_years(*one.found, one.to_begin, one.found->plan);
     });
     std::vector<const Found*> chosen;
@@ -169,7 +129,8 @@ std::optional<std::vector<Suggestion>> assessed(const std::vector<plan::Plan>& p
 {
     std::vector<std::optional<Suggestion>> all(plans.size());
     assess::side_by_side(plans.size(), [&](std::size_t i) {
-        if (auto assessment = without_remedies(plans[i], catalog, today, stop)) {
+        assess::Workspace workspace;
+        if (auto assessment = assess::assess(plans[i], catalog, today, workspace, stop, {}, assess::Until::courses)) {
             const double margin = margin_k(*assessment);
             const double missed = missed_k(*assessment);
             const bool meets = missed == 0.0 && obstacles(*assessment).empty();

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 
 #include "core/assess/sold_powers.hpp"
 
@@ -57,11 +58,7 @@ namespace {
 
 double slack_k(double reading_c, const std::optional<Target>& target)
 {
-    constexpr double none_k = 99.0;
-    if (!target) {
-        return none_k;
-    }
-    return std::min(target->min ? reading_c - *target->min : none_k, target->max ? *target->max - reading_c : none_k);
+    return target ? inside(exactly(reading_c), *target).least() : std::numeric_limits<double>::infinity();
 }
 
 // By how much the summer room is warmer; what is not known counts as no difference here, and is looked at later.

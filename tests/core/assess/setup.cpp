@@ -159,13 +159,7 @@ plan::Plan minimal_plan()
 assess::Assessment instant(const plan::Plan& plan, const catalog::Catalog& catalog)
 {
     assess::Workspace workspace;
-    std::stop_source stop;
-    assess::Assessment first;
-    assess::assess(plan, catalog, day, workspace, stop.get_token(), [&](const assess::Assessment& stage) {
-        first = stage;
-        stop.request_stop();
-    });
-    return first;
+    return *assess::assess(plan, catalog, day, workspace, {}, {}, assess::Until::at_once);
 }
 
 assess::Assessment whole(const plan::Plan& plan, const catalog::Catalog& catalog)
