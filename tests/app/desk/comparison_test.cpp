@@ -25,22 +25,14 @@
 #include "app/files/plan_file.hpp"
 #include "core/plan/file.hpp"
 #include "tests/app/desk/save_dialog.hpp"
+#include "tests/app/desk/window_of_its_own.hpp"
 
 using namespace loam;
+using test::patience_ms;
 
-namespace {
-constexpr int patience_ms = 60000; // an upper bound only: a slow machine must not fail the test
-}
-
-class ComparisonTest : public QObject {
+class ComparisonTest : public test::WindowOfItsOwn {
     Q_OBJECT
 
-    QTemporaryDir home_;
-    desk::SharedCatalog catalog_;
-    std::unique_ptr<desk::Settings> settings_;
-    std::unique_ptr<desk::Window> window_;
-
-    template <class T> T* find(const char* name) { return window_->findChild<T*>(QLatin1String(name)); }
     QAction* action(const char* name) { return find<QAction>(name); }
     QTreeWidget* table() { return find<QTreeWidget>("comparison"); }
     bool tab_is_there()
@@ -70,27 +62,15 @@ class ComparisonTest : public QObject {
     }
 
 private slots:
-    void initTestCase()
-    {
-        qputenv("XDG_CONFIG_HOME", home_.path().toUtf8());
-        catalog_ = std::make_shared<const catalog::Catalog>(files::load_guidance(QString()).catalog);
-    }
+    void initTestCase() { QCOMPARE(load_guidance(), QStringList()); }
 
     void init()
     {
-        QLocale::setDefault(QLocale::c());
-        settings_ = std::make_unique<desk::Settings>();
-        settings_->set_units(words::UnitSystem::metric);
-        window_ = std::make_unique<desk::Window>(catalog_, *settings_, home_.path());
-        window_->show();
+        open_window();
         window_->show_example();
     }
 
-    void cleanup()
-    {
-        window_.reset();
-        settings_.reset();
-    }
+    void cleanup() { close_window(); }
 
     void what_was_kept_stands_beside_every_edit_until_it_is_closed()
     {

@@ -22,22 +22,14 @@
 #include "app/report/cost_rows.hpp"
 #include "core/plan/file.hpp"
 #include "tests/app/desk/save_dialog.hpp"
+#include "tests/app/desk/window_of_its_own.hpp"
 
 using namespace loam;
+using test::patience_ms;
 
-namespace {
-constexpr int patience_ms = 60000; // an upper bound only: a slow machine must not fail the test
-}
-
-class CostsTest : public QObject {
+class CostsTest : public test::WindowOfItsOwn {
     Q_OBJECT
 
-    QTemporaryDir home_;
-    desk::SharedCatalog catalog_;
-    std::unique_ptr<desk::Settings> settings_;
-    std::unique_ptr<desk::Window> window_;
-
-    template <class T> T* find(const char* name) { return window_->findChild<T*>(QLatin1String(name)); }
     QTreeWidget* table() { return find<QTreeWidget>("costs"); }
     QTreeWidgetItem* row(const char* name)
     {
@@ -47,29 +39,17 @@ class CostsTest : public QObject {
     QString typical(const char* name) { return row(name)->text(2); }
 
 private slots:
-    void initTestCase()
-    {
-        qputenv("XDG_CONFIG_HOME", home_.path().toUtf8());
-        catalog_ = std::make_shared<const catalog::Catalog>(files::load_guidance(QString()).catalog);
-    }
+    void initTestCase() { QCOMPARE(load_guidance(), QStringList()); }
 
     void init()
     {
-        QLocale::setDefault(QLocale::c());
-        settings_ = std::make_unique<desk::Settings>();
-        settings_->set_units(words::UnitSystem::metric);
-        window_ = std::make_unique<desk::Window>(catalog_, *settings_, home_.path());
-        window_->show();
+        open_window();
         QVERIFY(window_->files().open(QStringLiteral(LOAM_SOURCE_DIR "/examples/upgrade.loamstead.json")));
         find<QTabWidget>("resultTabs")->setCurrentWidget(find<QWidget>("costsView"));
         QTRY_VERIFY_WITH_TIMEOUT(window_->up_to_date() && row("To begin") != nullptr, patience_ms);
     }
 
-    void cleanup()
-    {
-        window_.reset();
-        settings_.reset();
-    }
+    void cleanup() { close_window(); }
 
     void the_sums_stand_first_and_a_row_says_how_by_key()
     {

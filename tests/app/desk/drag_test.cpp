@@ -14,6 +14,7 @@
 #include "app/drawing/shapes.hpp"
 #include "app/files/guidance.hpp"
 #include "app/files/identity.hpp"
+#include "tests/app/desk/window_of_its_own.hpp"
 
 using namespace loam;
 
@@ -33,13 +34,8 @@ const plan::Device* lamp_of(const plan::Plan& plan)
 
 } // namespace
 
-class DragTest : public QObject {
+class DragTest : public test::WindowOfItsOwn {
     Q_OBJECT
-
-    QTemporaryDir home_;
-    desk::SharedCatalog catalog_;
-    std::unique_ptr<desk::Settings> settings_;
-    std::unique_ptr<desk::Window> window_;
 
     desk::Sheet* sheet() const { return window_->findChild<desk::Sheet*>(QStringLiteral("sheet")); }
     desk::AssessmentRunner* runner() const { return window_->findChild<desk::AssessmentRunner*>(); }
@@ -52,32 +48,17 @@ class DragTest : public QObject {
     QPoint lamp_point() const { return point_at(lamp().x_m, lamp().y_m); }
 
 private slots:
-    void initTestCase()
-    {
-        qputenv("XDG_CONFIG_HOME", home_.path().toUtf8());
-        files::set_identity(*QCoreApplication::instance());
-        files::Guidance guidance = files::load_guidance(QString());
-        QCOMPARE(guidance.problems, QStringList());
-        catalog_ = std::make_shared<const catalog::Catalog>(std::move(guidance.catalog));
-    }
+    void initTestCase() { QCOMPARE(load_guidance(), QStringList()); }
 
     void init()
     {
-        QLocale::setDefault(QLocale::c());
-        settings_ = std::make_unique<desk::Settings>();
-        settings_->set_units(words::UnitSystem::metric);
-        window_ = std::make_unique<desk::Window>(catalog_, *settings_, home_.path());
-        window_->show();
+        open_window();
         window_->show_example();
         QTRY_VERIFY_WITH_TIMEOUT(window_->up_to_date(), patience_ms);
         QVERIFY(lamp_of(window_->document().plan()) != nullptr);
     }
 
-    void cleanup()
-    {
-        window_.reset();
-        settings_.reset();
-    }
+    void cleanup() { close_window(); }
 
     void a_dragged_lamp_goes_where_the_pointer_goes_and_comes_back_in_one_step()
     {

@@ -26,6 +26,7 @@
 #include "app/files/plan_file.hpp"
 #include "app/files/price_file.hpp"
 #include "core/plan/file.hpp"
+#include "tests/app/desk/window_of_its_own.hpp"
 
 using namespace loam;
 
@@ -54,18 +55,9 @@ void answer_next_box(QMessageBox::ButtonRole role)
 
 } // namespace
 
-class WindowTest : public QObject {
+class WindowTest : public test::WindowOfItsOwn {
     Q_OBJECT
 
-    QTemporaryDir home_;
-    desk::SharedCatalog catalog_;
-    std::unique_ptr<desk::Settings> settings_;
-    std::unique_ptr<desk::Window> window_;
-
-    template <class T> T* find(const char* name, QWidget* inside = nullptr)
-    {
-        return (inside != nullptr ? inside : window_.get())->findChild<T*>(QLatin1String(name));
-    }
     void trigger(const char* name) { window_->findChild<QAction*>(QLatin1String(name))->trigger(); }
     QWidget* page(const char* name) { return find<QWidget>(name); }
     void turn_to(const QString& chapter)
@@ -84,30 +76,15 @@ class WindowTest : public QObject {
     }
 
 private slots:
-    void initTestCase()
-    {
-        qputenv("XDG_CONFIG_HOME", home_.path().toUtf8());
-        files::set_identity(*QCoreApplication::instance());
-        files::Guidance guidance = files::load_guidance(QString());
-        QCOMPARE(guidance.problems, QStringList());
-        catalog_ = std::make_shared<const catalog::Catalog>(std::move(guidance.catalog));
-    }
+    void initTestCase() { QCOMPARE(load_guidance(), QStringList()); }
 
     void init()
     {
-        QLocale::setDefault(QLocale::c());
-        settings_ = std::make_unique<desk::Settings>();
-        settings_->set_units(words::UnitSystem::metric);
-        window_ = std::make_unique<desk::Window>(catalog_, *settings_, home_.path());
-        window_->show();
+        open_window();
         window_->show_example();
     }
 
-    void cleanup()
-    {
-        window_.reset();
-        settings_.reset();
-    }
+    void cleanup() { close_window(); }
 
     void it_opens_with_an_example_that_gets_assessed()
     {

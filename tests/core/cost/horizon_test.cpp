@@ -3,19 +3,15 @@
 #include "core/cost/renewals.hpp"
 #include "core/cost/timetable.hpp"
 #include "tests/catch.hpp"
+#include "tests/core/cost/usd.hpp"
 
 using namespace loam;
 using namespace loam::cost;
+using test::price;
+using test::usd;
 using namespace std::chrono_literals;
 
 namespace {
-
-const Currency usd{"USD", 2};
-
-MoneyRange price(std::int64_t low, std::int64_t typical, std::int64_t high)
-{
-    return {Money(low, usd), Money(typical, usd), Money(high, usd)};
-}
 
 Renewal renewal(const Range& life_months, double age_months, std::string where = "d1")
 {

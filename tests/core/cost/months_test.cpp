@@ -3,19 +3,15 @@
 #include <numeric>
 
 #include "tests/catch.hpp"
+#include "tests/core/cost/usd.hpp"
 
 using namespace loam;
 using namespace loam::cost;
+using test::price;
+using test::usd;
 using namespace std::chrono_literals;
 
 namespace {
-
-const Currency usd{"USD", 2};
-
-MoneyRange price(std::int64_t low, std::int64_t typical, std::int64_t high)
-{
-    return {Money(low, usd), Money(typical, usd), Money(high, usd)};
-}
 
 Renewal tube(const Range& life_months, const Range& age_months)
 {

@@ -4,18 +4,14 @@
 
 #include "core/cost/startup.hpp"
 #include "tests/catch.hpp"
+#include "tests/core/cost/usd.hpp"
 
 using namespace loam;
 using namespace loam::cost;
+using test::price;
+using test::usd;
 
 namespace {
-
-const Currency usd{"USD", 2};
-
-MoneyRange price(std::int64_t low, std::int64_t typical, std::int64_t high, const Currency& currency = usd)
-{
-    return {Money(low, currency), Money(typical, currency), Money(high, currency)};
-}
 
 Consumption electricity(const Range& kwh, const char* tariff)
 {
