@@ -45,6 +45,17 @@ void add_startup(Content& content, const Request& request)
         table.rows.push_back(money_row(words::category(category), sum, request.formatter));
         listed += sum;
     }
+    const auto add_beside_goods = [&](const QString& name, const MoneyRange& amount) {
+        if (amount.high.minor_units() > 0) {
+            table.rows.push_back(money_row(name, amount, request.formatter));
+            listed += amount;
+        }
+    };
+    for (const assess::DeliveryCost& one : costs.deliveries) {
+        const QString channel = QString::fromStdString(one.channel);
+        add_beside_goods(QObject::tr("Delivery, %1").arg(channel), one.delivery);
+        add_beside_goods(QObject::tr("Tax on top, %1").arg(channel), one.tax);
+    }
     if (!(listed == costs.startup)) {
         const MoneyRange rest{costs.startup.low - listed.low, costs.startup.typical - listed.typical,
                               costs.startup.high - listed.high};

@@ -79,6 +79,28 @@ private slots:
         QVERIFY(text.contains(words::Formatter().iso_date(assessment_.costs.price_date)));
     }
 
+    // By hand: delivery 7.25 and tax of 0.10 of goods and delivery stand in rows of their own; what is set aside is the
+    // plan's share of all that is paid.
+    void deliveries_and_tax_are_told_apart_from_what_is_set_aside()
+    {
+        const assess::Assessment before = assessment_;
+        catalog::Catalog brought = catalog_;
+        const Decimal price{725, 2};
+        brought.prices.delivery = catalog::Delivery{price, price, price, std::nullopt, {}};
+        brought.prices.tax_share = 0.1;
+        plan::Plan plan = plan_;
+        plan.budget.contingency = 0.0;
+        assess::Workspace workspace;
+        assessment_ =
+            *assess::assess(plan, brought, std::chrono::year(2026) / 3 / 1, workspace, {}, {}, assess::Until::at_once);
+        const QString text = text_of(sheets::Paper::a4, {sheets::Sheet::budget}).simplified();
+        QVERIFY(text.contains(QStringLiteral("Delivery, shop 7.25 7.25 7.25")));
+        const MoneyRange& tax = assessment_.costs.deliveries.at(0).tax;
+        QVERIFY(text.contains(QStringLiteral("Tax on top, shop ") + words::Formatter().money_bare(tax.low)));
+        QVERIFY(!text.contains(QStringLiteral("Set aside for surprises")));
+        assessment_ = before;
+    }
+
     void pages_are_counted_and_cautions_printed()
     {
         const QString text = text_of(sheets::Paper::letter);
