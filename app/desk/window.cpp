@@ -49,12 +49,12 @@ bool climate_is_judged(const assess::Assessment& assessment)
 } // namespace
 
 Window::Window(SharedCatalog catalog, Settings& settings, const QString& data_folder, QWidget* parent)
-    : QMainWindow(parent), settings_(settings), prices_(new PriceChoice(std::move(catalog), settings, this)),
+    : QMainWindow(parent), settings_(settings), data_folder_(data_folder), prices_(new PriceChoice(std::move(catalog), settings, this)),
       catalog_(prices_->initial()), document_(new PlanDocument(this)),
       files_(new PlanFiles(*document_, settings, this)),
       comparison_(new ComparisonChoice(*document_, *files_, catalog_, this)),
       runner_(new AssessmentRunner(catalog_, this)), trials_(new TrialRunner(this)),
-      recovery_(std::make_unique<Recovery>(data_folder + QStringLiteral("/recovery")))
+      recovery_(std::make_unique<Recovery>(data_folder_ + QStringLiteral("/recovery")))
 {
     setObjectName(QStringLiteral("window"));
     setAcceptDrops(true);

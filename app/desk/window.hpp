@@ -78,12 +78,14 @@ private:
     void refresh_title();
     void refresh_status();
     void print_sheets(bool to_pdf);
+    void manage_prices();
     void export_shopping();
     void export_costs();
     bool may_hand_out(); // says so where the figures are not there yet
     void say_exported(const QString& path);
 
     Settings& settings_;
+    QString data_folder_;
     PriceChoice* prices_;
     SharedCatalog catalog_;
     PlanDocument* document_;

@@ -10,6 +10,7 @@
 
 #include "app/desk/about.hpp"
 #include "app/desk/document/plan_document.hpp"
+#include "app/desk/prices/price_lists_dialog.hpp"
 #include "app/desk/print/sheet_printing.hpp"
 #include "app/desk/session/comparison_choice.hpp"
 #include "app/desk/session/csv_export.hpp"
@@ -130,6 +131,10 @@ void Window::build_compare_menu()
 void Window::build_prices_menu()
 {
     QMenu& menu = *menuBar()->addMenu(tr("&Prices"));
+    add(menu, tr("Price &lists…"), "pricesLists", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_R), this,
+        [this] { manage_prices(); })
+        ->setStatusTip(tr("Which price list is in use; edit, copy, take in, write out, compare and delete lists."));
+    menu.addSeparator();
     add(menu, tr("&Use a price list…"), "pricesUse", {}, prices_, [this] { prices_->choose_asking(); });
     add(menu, tr("Use the &invented prices"), "pricesBuiltIn", {}, prices_, [this] { prices_->use_built_in(); });
     menu.addSeparator();
@@ -174,6 +179,11 @@ void Window::build_help_menu()
     QMenu& menu = *menuBar()->addMenu(tr("&Help"));
     add(menu, tr("&Cautions"), "helpCautions", {}, this, [this] { show_cautions(this); });
     add(menu, tr("&About Loamstead"), "helpAbout", {}, this, [this] { show_about(this); });
+}
+
+void Window::manage_prices()
+{
+    PriceListsDialog(*prices_, data_folder_ + QStringLiteral("/prices"), settings_.units(), this).exec();
 }
 
 bool Window::may_hand_out()

@@ -4,6 +4,7 @@
 
 #include "app/report/lines.hpp"
 #include "app/report/price_lists.hpp"
+#include "app/words/capitals.hpp"
 
 namespace loam::report {
 
@@ -29,18 +30,6 @@ const std::string& name_of(const catalog::PriceList& prices, const std::string& 
     const auto at = std::find_if(prices.items.begin(), prices.items.end(),
                                  [&](const catalog::Item& item) { return item.id == id; });
     return at->name;
-}
-
-QString age_text(const PriceListShown& list, const words::Formatter& format)
-{
-    QString date = format.iso_date(list.prices.date);
-    if (!list.state.age_months) {
-        return date;
-    }
-    return *list.state.age_months < 0.0
-               ? say("%1, after %2").arg(date, format.date(list.date))
-               : say("%1, %2 months old on %3")
-                     .arg(date, format.number(*list.state.age_months, 1), format.date(list.date));
 }
 
 QString listed(const QString& title, const QStringList& lines)
@@ -107,7 +96,69 @@ QString pack_line(const catalog::PackDifference& pack, const words::Formatter& f
                              pack.kind == catalog::Difference::changed ? changes_of(pack, format) : price_text(known));
 }
 
+QStringList out_of_stock(const PriceListShown& list)
+{
+    QStringList gone;
+    for (const std::string& id : list.state.out_of_stock) {
+        gone << named(id, name_of(list.prices, id));
+    }
+    return gone;
+}
+
+QStringList without_price(const PriceListShown& list, const words::Speaker& speaker)
+{
+    QStringList unserved;
+    for (const std::string& kind : list.state.unserved) {
+        unserved << named(kind, speaker.need(kind).toStdString());
+    }
+    return unserved;
+}
+
+QString old_words(const words::Formatter& format)
+{
+    return say("the list is more than %1 months old; look its prices up again.")
+        .arg(format.number(catalog::old_prices_months, 0));
+}
+
 } // namespace
+
+QString price_list_age(const PriceListShown& list, const words::Formatter& format)
+{
+    QString date = format.iso_date(list.prices.date);
+    if (!list.state.age_months) {
+        return date;
+    }
+    return *list.state.age_months < 0.0
+               ? say("%1, after %2").arg(date, format.date(list.date))
+               : say("%1, %2 months old on %3")
+                     .arg(date, format.number(*list.state.age_months, 1), format.date(list.date));
+}
+
+QStringList price_list_remarks(const PriceListShown& list, const words::Speaker& speaker)
+{
+    QStringList remarks;
+    if (list.prices.illustrative) {
+        remarks << say("The prices are invented examples.");
+    }
+    if (list.state.old) {
+        remarks << words::capitalised(old_words(speaker.formatter()));
+    }
+    QStringList gone;
+    for (const std::string& id : list.state.out_of_stock) {
+        gone << shown(name_of(list.prices, id));
+    }
+    if (!gone.isEmpty()) {
+        remarks << say("Not in stock: %1.").arg(gone.join(QStringLiteral(", ")));
+    }
+    QStringList unserved;
+    for (const std::string& kind : list.state.unserved) {
+        unserved << speaker.need(kind);
+    }
+    if (!unserved.isEmpty()) {
+        remarks << say("No price for: %1.").arg(unserved.join(QStringLiteral(", ")));
+    }
+    return remarks;
+}
 
 QString text_price_list(const PriceListShown& list, const words::Speaker& speaker)
 {
@@ -117,7 +168,7 @@ QString text_price_list(const PriceListShown& list, const words::Speaker& speake
         packs += item.packs.size();
     }
     QString text = wrapped(say("Price list: "), shown(prices.title));
-    text += wrapped(say("Of:         "), age_text(list, speaker.formatter()));
+    text += wrapped(say("Of:         "), price_list_age(list, speaker.formatter()));
     text += wrapped(say("Place:      "), shown(prices.place));
     text += wrapped(say("Currency:   "), shown(prices.currency));
     text += wrapped(say("Holds:      "), say("items: %1, packs: %2").arg(prices.items.size()).arg(packs));
@@ -125,19 +176,10 @@ QString text_price_list(const PriceListShown& list, const words::Speaker& speake
         text += wrapped({}, say("The prices are invented examples."));
     }
     if (list.state.old) {
-        text += wrapped(say("Warning: "), say("the list is more than %1 months old; look its prices up again.")
-                                              .arg(speaker.formatter().number(catalog::old_prices_months, 0)));
+        text += wrapped(say("Warning: "), old_words(speaker.formatter()));
     }
-    QStringList gone;
-    for (const std::string& id : list.state.out_of_stock) {
-        gone << named(id, name_of(prices, id));
-    }
-    text += listed(say("Not in stock"), gone);
-    QStringList unserved;
-    for (const std::string& kind : list.state.unserved) {
-        unserved << named(kind, speaker.need(kind).toStdString());
-    }
-    return text + listed(say("No price for"), unserved);
+    text += listed(say("Not in stock"), out_of_stock(list));
+    return text + listed(say("No price for"), without_price(list, speaker));
 }
 
 QString not_compared(const TwoPriceLists& lists)
@@ -146,6 +188,32 @@ QString not_compared(const TwoPriceLists& lists)
                ? QString()
                : say("The first list is in %1 and the second in %2: their prices are not compared.")
                      .arg(shown(lists.first.currency), shown(lists.second.currency));
+}
+
+PastedTable price_difference_table(const TwoPriceLists& lists, const words::Formatter& format)
+{
+    using catalog::Difference;
+    PastedTable table;
+    table.title = say("%1 beside %2").arg(shown(lists.second.title), shown(lists.first.title));
+    table.heads = {{say("What differs")}, {say("Item")}, {say("Pack")}, {say("How")}};
+    for (const catalog::PackDifference& pack : lists.difference.packs) {
+        const catalog::Pack& known = pack.after ? *pack.after : *pack.before;
+        const QString what = pack.kind == Difference::changed ? say("changed")
+                             : pack.kind == Difference::added ? say("only in the second list")
+                                                              : say("only in the first list");
+        const QString how = pack.kind == Difference::changed ? changes_of(pack, format) : price_text(known);
+        table.rows.push_back({{what}, {shown(pack.item_name)}, {shown(known.name)}, {how}});
+    }
+    for (const catalog::ItemDifference& item : lists.difference.items) {
+        if (item.kind == Difference::changed) {
+            const QString how = item.meaning ? say("another need, unit or size") : say("another name or category");
+            table.rows.push_back({{say("changed")}, {shown(item.name)}, {QString()}, {how}});
+        }
+    }
+    if (!lists.difference.prices_compared) {
+        table.notes << not_compared(lists);
+    }
+    return table;
 }
 
 QString text_price_difference(const TwoPriceLists& lists, const words::Formatter& format)

@@ -61,6 +61,10 @@ public:
     std::optional<double> parse(const QString& text, Quantity quantity) const;
     // The same for a field that shows `stored`: text that still reads as it was shown gives `stored` back, exactly.
     std::optional<double> parse(const QString& text, Quantity quantity, double stored) const;
+    // A price as typed, exact: "4.50", "4,50", "1,250.00" as the locale groups. nullopt where it is no such number or
+    // below zero.
+    std::optional<Decimal> parse_price(const QString& text) const;
+    QString price(const Decimal& price) const; // as written, with the locale's decimal mark: reads back the same
     // Why something with a unit can't be taken, where there is more to say than that it is no such figure; else empty.
     QString why_not(const QString& text, Quantity quantity) const;
 

@@ -96,17 +96,27 @@ const Written* find_written(const QString& name, Quantity quantity)
 }
 
 // A number by the locale's marks; else one with a single mark that cannot be a grouping of thousands, so that both
-// "35.4" and "35,4" are understood wherever they have only one meaning.
+// "35.4" and "35,4" are understood wherever they have only one meaning. With a point and without groups, to be read
+// anywhere; nullopt where it is no number.
+std::optional<QString> plain_digits(const QString& text, const QLocale& locale)
+{
+    bool good = false;
+    locale.toDouble(text, &good);
+    if (good) {
+        return QString(text).remove(locale.groupSeparator()).replace(locale.decimalPoint(), QStringLiteral("."));
+    }
+    static const QRegularExpression single_mark(QStringLiteral("^[-+]?\\d*[.,]\\d+$"));
+    return single_mark.match(text).hasMatch() ? std::optional(QString(text).replace(QLatin1Char(','), QLatin1Char('.')))
+                                              : std::nullopt;
+}
+
 std::optional<double> plain_number(const QString& text, const QLocale& locale)
 {
     bool good = false;
     double value = locale.toDouble(text, &good);
     if (!good) {
-        static const QRegularExpression single_mark(QStringLiteral("^[-+]?\\d*[.,]\\d+$"));
-        if (!single_mark.match(text).hasMatch()) {
-            return std::nullopt;
-        }
-        value = QLocale::c().toDouble(QString(text).replace(QLatin1Char(','), QLatin1Char('.')), &good);
+        const auto digits = plain_digits(text, locale);
+        value = digits ? QLocale::c().toDouble(*digits, &good) : 0.0;
     }
     return good && std::isfinite(value) ? std::optional(value) : std::nullopt;
 }
@@ -198,6 +208,18 @@ std::optional<double> Formatter::parse(const QString& text, Quantity quantity) c
         }
     }
     return one_amount(tidy, quantity, locale_, system_);
+}
+
+std::optional<Decimal> Formatter::parse_price(const QString& text) const
+{
+    const auto digits = plain_digits(tidied(text).remove(QLatin1Char(' ')), locale_);
+    const auto price = digits ? Decimal::parse(digits->toStdString()) : std::nullopt;
+    return price && price->coefficient >= 0 ? price : std::nullopt;
+}
+
+QString Formatter::price(const Decimal& price) const
+{
+    return QString::fromStdString(price.text()).replace(QLatin1Char('.'), locale_.decimalPoint());
 }
 
 QString Formatter::why_not(const QString& text, Quantity quantity) const

@@ -38,7 +38,8 @@ void PlanDocument::edit(const QString& text, const QString& field, plan::Plan ch
     if (changed == plan_) {
         return;
     }
-    undo_stack_.push(new EditCommand(*this, text, field, plan_, std::move(changed)));
+    undo_stack_.push(new EditCommand<plan::Plan>([this](const plan::Plan& plan) { put(plan); }, text, field, plan_,
+                                                 std::move(changed)));
 }
 
 void PlanDocument::mark_saved(const QString& path)

@@ -34,7 +34,6 @@ signals:
     void modifiedChanged(bool modified);
 
 private:
-    friend class EditCommand;
     void put(const plan::Plan& plan);
 
     plan::Plan plan_;

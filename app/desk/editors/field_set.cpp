@@ -261,10 +261,10 @@ void FieldSet::price(const QString& label, const char* key, std::function<std::o
     field->setAlignment(Qt::AlignRight);
     Row& row = add_row(label, key, field);
     connect(field, &QLineEdit::editingFinished, this, [this, &row, place, field] {
-        // Either decimal mark is understood; an empty line means that the price is not known.
-        const std::string typed = field->text().trimmed().replace(QLatin1Char(','), QLatin1Char('.')).toStdString();
-        const std::optional<Decimal> read = Decimal::parse(typed);
-        if (typed.empty() || (read && read->coefficient >= 0)) {
+        // An empty line means that the price is not known.
+        const QString typed = field->text().trimmed();
+        const std::optional<Decimal> read = state_->formatter.parse_price(typed);
+        if (typed.isEmpty() || read) {
             change(row, [&](plan::Plan& plan) {
                 if (std::optional<Decimal>* slot = place(plan)) {
                     *slot = read;
@@ -277,7 +277,7 @@ void FieldSet::price(const QString& label, const char* key, std::function<std::o
     });
     row.show = [place, field](FormState& state) {
         const std::optional<Decimal>* slot = place(state.plan);
-        field->setText(slot != nullptr && *slot ? QString::fromStdString((*slot)->text()) : QString());
+        field->setText(slot != nullptr && *slot ? state.formatter.price(**slot) : QString());
         field->setPlaceholderText(tr("not known"));
         field->setToolTip(QString::fromStdString(state.plan.currency));
     };

@@ -11,12 +11,26 @@
 
 namespace loam::desk {
 
-namespace {
-
-QString filter()
+QString price_file_filter()
 {
     return QObject::tr("Price lists (*.json *.csv);;All files (*)");
 }
+
+void tell_price_problems(const QString& path, const QStringList& errors, QWidget* parent)
+{
+    constexpr int shown_lines = 8;
+    QMessageBox box(QMessageBox::Warning, QObject::tr("This price list can't be used"),
+                    QObject::tr("“%1” can't be used. The prices are as they were.").arg(QFileInfo(path).fileName()),
+                    QMessageBox::Ok, parent);
+    box.setObjectName(QStringLiteral("priceProblems"));
+    box.setInformativeText(errors.mid(0, shown_lines).join(QLatin1Char('\n')));
+    if (errors.size() > shown_lines) {
+        box.setDetailedText(errors.join(QLatin1Char('\n')));
+    }
+    box.exec();
+}
+
+namespace {
 
 QString folder()
 {
@@ -47,9 +61,15 @@ SharedCatalog PriceChoice::initial() const
     return read.errors.isEmpty() ? with_list(read.prices) : built_in_;
 }
 
+QString PriceChoice::path() const
+{
+    return settings_.price_list();
+}
+
 void PriceChoice::choose_asking()
 {
-    const QString path = QFileDialog::getOpenFileName(dialog_parent_, tr("Use a price list"), folder(), filter());
+    const QString path =
+        QFileDialog::getOpenFileName(dialog_parent_, tr("Use a price list"), folder(), price_file_filter());
     if (!path.isEmpty()) {
         use(path);
     }
@@ -57,18 +77,9 @@ void PriceChoice::choose_asking()
 
 bool PriceChoice::use(const QString& path)
 {
-    constexpr int shown_lines = 8;
     const files::PriceFile read = files::read_prices(path);
     if (!read.errors.isEmpty()) {
-        QMessageBox box(QMessageBox::Warning, tr("This price list can't be used"),
-                        tr("“%1” can't be used. The prices are as they were.").arg(QFileInfo(path).fileName()),
-                        QMessageBox::Ok, dialog_parent_);
-        box.setObjectName(QStringLiteral("priceProblems"));
-        box.setInformativeText(QStringList(read.errors.mid(0, shown_lines)).join(QLatin1Char('\n')));
-        if (read.errors.size() > shown_lines) {
-            box.setDetailedText(read.errors.join(QLatin1Char('\n')));
-        }
-        box.exec();
+        tell_price_problems(path, read.errors, dialog_parent_);
         return false;
     }
     settings_.set_price_list(QFileInfo(path).absoluteFilePath());
@@ -84,9 +95,9 @@ void PriceChoice::use_built_in()
 
 void PriceChoice::save_copy_asking(const catalog::PriceList& prices)
 {
-    const QString path =
-        QFileDialog::getSaveFileName(dialog_parent_, tr("Save the price list"),
-                                     folder() + QLatin1Char('/') + tr("prices") + QStringLiteral(".csv"), filter());
+    const QString path = QFileDialog::getSaveFileName(
+        dialog_parent_, tr("Save the price list"), folder() + QLatin1Char('/') + tr("prices") + QStringLiteral(".csv"),
+        price_file_filter());
     if (path.isEmpty()) {
         return;
     }

@@ -21,6 +21,9 @@ public:
     // The catalog to begin with: with the list chosen last time where it can still be read.
     SharedCatalog initial() const;
 
+    const SharedCatalog& built_in() const { return built_in_; }
+    QString path() const; // of the list in use; empty: the one that comes with the program
+
     void choose_asking(); // file dialog
     bool use(const QString& path);
     void use_built_in();
@@ -36,5 +39,9 @@ private:
     Settings& settings_;
     QWidget* dialog_parent_;
 };
+
+QString price_file_filter(); // of file dialogs
+// Says what is wrong with a list that was to be used or taken in, the first lines at once and all under "Details".
+void tell_price_problems(const QString& path, const QStringList& errors, QWidget* parent);
 
 } // namespace loam::desk

@@ -1,5 +1,7 @@
 // desk_pictures: opens the real window on a plan, waits until it is assessed, and saves what it shows as a PNG.
 // Used by the demo and to look at the screens; not installed.
+#include <QAbstractButton>
+#include <QAction>
 #include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
@@ -9,6 +11,7 @@
 #include <QMouseEvent>
 #include <QTabWidget>
 #include <QTemporaryDir>
+#include <QTimer>
 #include <QTreeWidget>
 #include <cstdio>
 
@@ -79,6 +82,43 @@ void point_at(QWidget& drawing, const QString& shares)
     QCoreApplication::sendEvent(&drawing, &move);
 }
 
+QWidget* on_top(QWidget& window)
+{
+    QWidget* modal = QApplication::activeModalWidget();
+    return modal != nullptr ? modal : &window;
+}
+
+// Presses the named actions and buttons one after another, each in the dialog that the one before opened, and takes the
+// picture of what is on top then. False: something is not there, or the picture was not written.
+bool press_and_take(QWidget& window, QStringList names, const QString& out)
+{
+    if (names.isEmpty()) {
+        settle();
+        const bool written = on_top(window)->grab().save(out);
+        while (QWidget* dialog = QApplication::activeModalWidget()) {
+            dialog->close();
+            QCoreApplication::processEvents();
+        }
+        return written;
+    }
+    const QString name = names.takeFirst();
+    bool done = false;
+    QTimer::singleShot(200, &window, [&window, names, out, &done] { done = press_and_take(window, names, out); });
+    if (auto* action = on_top(window)->findChild<QAction*>(name)) {
+        action->trigger(); // comes back when what it opened was closed
+    } else if (auto* button = on_top(window)->findChild<QAbstractButton*>(name)) {
+        button->click();
+    } else {
+        return false;
+    }
+    QElapsedTimer timer;
+    timer.start();
+    while (!done && timer.elapsed() < 5000) {
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 20); // what opened no dialog came back at once
+    }
+    return done;
+}
+
 } // namespace
 
 int main(int argc, char** argv)
@@ -108,6 +148,8 @@ int main(int argc, char** argv)
           QStringLiteral("number"), QStringLiteral("0")},
          {QStringLiteral("compare"), QStringLiteral("Plan to compare with; its tab is shown."), QStringLiteral("file")},
          {QStringLiteral("only-differing"), QStringLiteral("Of the comparison, only what differs.")},
+         {QStringLiteral("press"), QStringLiteral("Actions and buttons to press before, by object name."),
+          QStringLiteral("names,…")},
          {QStringLiteral("row"), QStringLiteral("Row of the table in view to choose, from 0."),
           QStringLiteral("number")},
          {QStringLiteral("pointer"), QStringLiteral("Where the mouse points, in shares of the drawing."),
@@ -158,8 +200,9 @@ int main(int argc, char** argv)
     }
     settle();
     const QString out = parser.value(QStringLiteral("out"));
-    if (!window.grab().save(out)) {
-        std::fprintf(stderr, "%s can't be written.\n", qPrintable(out));
+    const QStringList presses = parser.value(QStringLiteral("press")).split(QLatin1Char(','), Qt::SkipEmptyParts);
+    if (!press_and_take(window, presses, out)) {
+        std::fprintf(stderr, "%s can't be written, or something to press is not there.\n", qPrintable(out));
         return 4;
     }
     return 0;

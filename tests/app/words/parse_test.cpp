@@ -138,3 +138,33 @@ TEST_CASE("What a broadband meter reads is no UV index, and it is said why")
     CHECK(metric.why_not(QStringLiteral("fifty"), Quantity::uv_index).isEmpty());
     CHECK(metric.why_not(QStringLiteral("50 µW/cm²"), Quantity::length).isEmpty());
 }
+
+TEST_CASE("A price is read exactly, by the locale's marks or by a single mark that has one meaning")
+{
+    const Formatter english(UnitSystem::metric, QLocale(QLocale::English, QLocale::UnitedStates));
+    const auto price = [](const Formatter& format, const char* text) {
+        const auto read = format.parse_price(QString::fromUtf8(text));
+        return read ? read->text() : std::string("refused");
+    };
+    CHECK(price(english, "4.50") == "4.50");
+    CHECK(price(english, "4,50") == "4.50");
+    CHECK(price(english, "1,250") == "1250");
+    CHECK(price(english, " 1,250.00 ") == "1250.00");
+    CHECK(price(english, "0.1") == "0.1"); // which no double is
+    CHECK(price(german, "4,50") == "4.50");
+    CHECK(price(german, "4.50") == "4.50");
+    CHECK(price(german, "1.250,00") == "1250.00");
+    for (const char* wrong : {"", "-4", "4.5.0", "1,25,0", "ten", "1e3", "4 EUR"}) {
+        INFO(wrong);
+        CHECK(price(english, wrong) == "refused");
+    }
+}
+
+TEST_CASE("A price reads back as it is shown")
+{
+    for (const char* text : {"0", "4.50", "1250.00", "0.125"}) {
+        const Decimal price = *Decimal::parse(text);
+        CHECK(metric.parse_price(metric.price(price)) == price);
+        CHECK(german.parse_price(german.price(price)) == price);
+    }
+}
