@@ -135,11 +135,8 @@ void Window::build_prices_menu()
         [this] { manage_prices(); })
         ->setStatusTip(tr("Which price list is in use; edit, copy, take in, write out, compare and delete lists."));
     menu.addSeparator();
-    add(menu, tr("&Use a price list…"), "pricesUse", {}, prices_, [this] { prices_->choose_asking(); });
+    add(menu, tr("&Use a price list file…"), "pricesUse", {}, prices_, [this] { prices_->choose_asking(); });
     add(menu, tr("Use the &invented prices"), "pricesBuiltIn", {}, prices_, [this] { prices_->use_built_in(); });
-    menu.addSeparator();
-    add(menu, tr("&Save this price list to edit…"), "pricesSave", {}, prices_,
-        [this] { prices_->save_copy_asking(catalog_->prices); });
 }
 
 void Window::build_view_menu()

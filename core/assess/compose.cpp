@@ -110,9 +110,9 @@ void add_money(const Context& context, const std::vector<Part>& parts, const std
     const std::vector<buying::Need> needs = as_wished(drawn_up, context.plan.wishes);
     const Currency currency = currency_of(context.plan);
     const catalog::PriceList& prices = context.catalog.prices;
-    buying::Purchase bought =
-        buying::purchase({{needs, owned_of(context.plan)}}, offers_of(prices, currency), terms_of(prices, currency),
-                         currency, aim_of(context.plan), level_of(context.plan));
+    buying::Purchase bought = buying::purchase(
+        {{needs, owned_of(context.plan)}}, offers_of(prices, currency, only_channel(context.plan, prices)),
+        terms_of(prices, currency), currency, aim_of(context.plan), level_of(context.plan));
     add_own_lines(bought.order, context.plan, currency);
     append(notes, judge_wishes(context, drawn_up));
     std::vector<RunningInputs> running;

@@ -185,6 +185,7 @@ inline constexpr auto finding_codes = std::to_array<CodeEntry>({
     {"money.owned-not-in-list", "quantity", "item"},
     {"money.too-large", ""},
     {"money.below-minimum", "goods", "channel"},
+    {"money.channel-not-in-list", "", "channel"},
     {"money.wish-idle", "", "need item"}, // item: "-" where the need was to be left out
     {"money.left-out", "", "need"},
     {"money.safety-left-out", "", "need"},

@@ -59,6 +59,10 @@ Notes judge_money(const Context& context, const Costs& costs, double kwh_per_yea
                        {{"needs", needs}}))
             .remedy = remedy("remedy.add-prices", {}, {{"needs", needs}});
     }
+    if (context.plan.budget.channel && !only_channel(context.plan, context.catalog.prices)) {
+        report(notes, "money.channel-not-in-list", unknown, {"/budget/channel", ""},
+               because("rule.price-list", {}, {{"channel", *context.plan.budget.channel}}));
+    }
     for (const DeliveryCost& one : costs.deliveries) {
         if (one.below_minimum) {
             report(notes, "money.below-minimum", {Verdict::tight, Direction::below}, {"/budget", ""},

@@ -103,7 +103,7 @@ std::vector<cost::Renewal> renewals(const Context& context, const std::vector<bu
     for (const cost::Renewal& own : own_renewals(context.plan, currency)) {
         all.push_back(own);
     }
-    const auto offers = offers_of(context.catalog.prices, currency);
+    const auto offers = offers_of(context.catalog.prices, currency, only_channel(context.plan, context.catalog.prices));
     Shelf shelf(context.plan.owned, offers);
     for (const buying::Need& need : needs) {
         if (need.why == "need.spare-lamp") {

@@ -1,5 +1,7 @@
 #include "core/assess/shopping.hpp"
 
+#include <algorithm>
+
 namespace loam::assess {
 
 namespace {
@@ -99,15 +101,28 @@ buying::Aim aim_of(const plan::Plan& plan)
     return buying::Aim::cheapest;
 }
 
-std::vector<buying::ItemOffer> offers_of(const catalog::PriceList& prices, const Currency& currency)
+std::optional<std::string> only_channel(const plan::Plan& plan, const catalog::PriceList& prices)
+{
+    const std::vector<catalog::Seller> sellers = catalog::sellers_of(prices);
+    const bool known = std::any_of(sellers.begin(), sellers.end(), [&plan](const catalog::Seller& seller) {
+        return seller.channel == plan.budget.channel;
+    });
+    return known ? plan.budget.channel : std::nullopt;
+}
+
+std::vector<buying::ItemOffer> offers_of(const catalog::PriceList& prices, const Currency& currency,
+                                         const std::optional<std::string>& only)
 {
     const bool comparable = prices.currency == currency.code;
     std::vector<buying::ItemOffer> offers;
     for (const catalog::Item& item : prices.items) {
         buying::ItemOffer offer{item.id, item.name, item.serves, item.unit, item.fits_from, item.fits_to, {}};
         for (const catalog::Pack& pack : item.packs) {
-            offer.packs.push_back({pack.name, pack.amount, comparable ? price_of(pack, currency) : std::nullopt,
-                                   pack.in_stock, pack.seller.empty() ? prices.channel : pack.seller});
+            const std::string& seller = pack.seller.empty() ? prices.channel : pack.seller;
+            if (!only || seller == *only) {
+                offer.packs.push_back({pack.name, pack.amount, comparable ? price_of(pack, currency) : std::nullopt,
+                                       pack.in_stock, seller});
+            }
         }
         offers.push_back(std::move(offer));
     }

@@ -1,6 +1,8 @@
 // From the bill of needs to the shopping list, with whole packs.
 #pragma once
 
+#include <optional>
+#include <string>
 #include <vector>
 
 #include "core/assess/assessment.hpp"
@@ -10,8 +12,12 @@
 namespace loam::assess {
 
 // The price list as core/buying sees it; without prices where its currency is not the plan's, for then nothing can be
-// compared.
-std::vector<buying::ItemOffer> offers_of(const catalog::PriceList& prices, const Currency& currency);
+// compared. With `only`, what that channel sells.
+std::vector<buying::ItemOffer> offers_of(const catalog::PriceList& prices, const Currency& currency,
+                                         const std::optional<std::string>& only = {});
+
+// Where the plan is to be bought; nullopt: wherever it is cheapest, or the list does not know the place it names.
+std::optional<std::string> only_channel(const plan::Plan& plan, const catalog::PriceList& prices);
 
 Currency currency_of(const plan::Plan& plan);
 bool prices_match(const plan::Plan& plan, const catalog::Catalog& catalog);

@@ -90,8 +90,9 @@ void describe(json::Archive& archive, Budget& budget)
     archive.choice({"price_level", "Which of the three prices to plan with."}, budget.price_level, price_level_names);
     archive.choice({"pack_aim", "By what the packs of a need are chosen; absent: the cheapest."}, budget.pack_aim,
                    pack_aim_names);
-    archive.text({"channel", "Where things are bought, as the price list names it."}, budget.channel,
-                 {.min_length = 1, .max_length = 40, .pattern = json::kebab_id});
+    archive.text(
+        {"channel", "Where everything is to be bought, as the price list names it; absent: wherever it is cheapest."},
+        budget.channel, {.min_length = 1, .max_length = 40, .pattern = json::kebab_id});
     archive.number({"contingency", "Share added to the cost of setting up, 0 to 1."}, budget.contingency,
                    limits::fraction);
     archive.extras(budget.extras);

@@ -57,6 +57,16 @@ std::vector<Option> currencies(const FormState& state)
     return options;
 }
 
+std::vector<Option> channels(const FormState& state)
+{
+    std::vector<Option> options;
+    for (const catalog::Seller& seller : catalog::sellers_of(state.catalog->prices)) {
+        const QString channel = QString::fromStdString(seller.channel);
+        options.push_back({channel, channel});
+    }
+    return options;
+}
+
 std::vector<Option> items(const FormState& state)
 {
     std::vector<Option> options;
@@ -131,6 +141,9 @@ BudgetPage::BudgetPage(FormState& state, QWidget* parent) : Page(state, "budgetP
     budget.enumeration<plan::PackAim>(tr("Packs"), "pack_aim",
                                       {tr("the cheapest"), tr("the fewest"), tr("the least left over")},
                                       member_of(own, &plan::Budget::pack_aim), tr("as usual: the cheapest"));
+    budget.choice(
+        tr("Bought at"), "channel",
+        optional_text_choice(member_of(own, &plan::Budget::channel), channels, tr("wherever it is cheapest")));
     budget.quantity(tr("Set aside for surprises"), "contingency", Quantity::fraction, {0.0, 1.0},
                     slot_of(own, &plan::Budget::contingency));
 

@@ -90,7 +90,7 @@ PriceListsDialog::PriceListsDialog(PriceChoice& choice, const QString& shelf_fol
         }
     });
     resize(860, 480);
-    read_lists(choice_.path());
+    read_lists(choice_.paths().value(0));
 }
 
 QWidget* PriceListsDialog::build_buttons()
@@ -107,6 +107,8 @@ QWidget* PriceListsDialog::build_buttons()
         return button;
     };
     use_ = add(tr("&Use it"), "listUse", [this] { use_chosen(); });
+    together_ = add(tr("Use it t&oo"), "listTogether", [this] { use_too_or_leave_off(); });
+    together_->setToolTip(tr("Buys from several lists, each a place of its own, wherever the whole comes cheapest"));
     edit_ = add(tr("&Edit…"), "listEdit", [this] { edit(table_->indexOfTopLevelItem(table_->currentItem())); });
     copy_ = add(tr("&Copy it"), "listCopy", [this] { copy_chosen(); });
     compare_ = add(tr("Beside the one in use…"), "listCompare", [this] { compare_with_used(); });
@@ -128,11 +130,12 @@ void PriceListsDialog::read_lists(const QString& then_choose)
     for (files::ShelvedPrices& shelved : shelf_.lists()) {
         lists_.push_back({shelved.path, std::move(shelved.file)});
     }
-    const QString used = choice_.path();
-    const bool listed =
-        std::any_of(lists_.begin(), lists_.end(), [&used](const Listed& each) { return each.path == used; });
-    if (!listed) {
-        lists_.push_back({used, files::read_prices(used)}); // one that lies elsewhere
+    for (const QString& used : choice_.paths()) {
+        const bool listed =
+            std::any_of(lists_.begin(), lists_.end(), [&used](const Listed& each) { return each.path == used; });
+        if (!listed) {
+            lists_.push_back({used, files::read_prices(used)}); // one that lies elsewhere
+        }
     }
     table_->clear();
     for (const Listed& each : lists_) {
@@ -147,7 +150,7 @@ void PriceListsDialog::read_lists(const QString& then_choose)
             item->setText(packs_column, QLocale().toString(static_cast<qulonglong>(packs_of(prices))));
         }
         item->setTextAlignment(packs_column, Qt::AlignRight | Qt::AlignVCenter);
-        item->setText(used_column, each.path == used ? tr("in use") : QString());
+        item->setText(used_column, in_use(each) ? tr("in use") : QString());
         if (each.path == then_choose) {
             table_->setCurrentItem(item);
         }
@@ -156,6 +159,12 @@ void PriceListsDialog::read_lists(const QString& then_choose)
         table_->setCurrentItem(table_->topLevelItem(0));
     }
     refresh();
+}
+
+bool PriceListsDialog::in_use(const Listed& listed) const
+{
+    const QStringList used = choice_.paths();
+    return listed.path.isEmpty() ? used.isEmpty() : used.contains(listed.path);
 }
 
 const PriceListsDialog::Listed* PriceListsDialog::chosen() const
@@ -191,9 +200,12 @@ void PriceListsDialog::refresh()
 {
     const Listed* listed = chosen();
     const bool good = readable();
-    const bool used = listed != nullptr && listed->path == choice_.path();
+    const bool used = listed != nullptr && in_use(*listed);
+    const bool alone = used && choice_.paths().size() <= 1;
     about_->setText(listed != nullptr ? remarks_of(*listed) : QString());
-    use_->setEnabled(good && !used);
+    use_->setEnabled(good && !alone);
+    together_->setEnabled(good && !alone && !listed->path.isEmpty() && !choice_.paths().isEmpty());
+    together_->setText(used ? tr("Leave it &off") : tr("Use it t&oo"));
     edit_->setEnabled(good);
     copy_->setEnabled(good);
     write_->setEnabled(good);
@@ -214,12 +226,21 @@ std::optional<QString> PriceListsDialog::copy_to_shelf(const catalog::PriceList&
 void PriceListsDialog::use_chosen()
 {
     const QString path = chosen()->path;
-    if (path.isEmpty()) {
-        choice_.use_built_in();
-    } else if (!choice_.use(path)) {
-        return; // it said why
+    if (choice_.use(path.isEmpty() ? QStringList() : QStringList(path))) { // else it said why
+        read_lists(path);
     }
-    read_lists(path);
+}
+
+void PriceListsDialog::use_too_or_leave_off()
+{
+    const QString path = chosen()->path;
+    QStringList paths = choice_.paths();
+    if (!paths.removeOne(path)) {
+        paths << path;
+    }
+    if (choice_.use(paths)) {
+        read_lists(path);
+    }
 }
 
 void PriceListsDialog::copy_chosen()
@@ -243,8 +264,8 @@ void PriceListsDialog::edit(int row)
     }
     PriceEditor editor(std::move(prices), chosen()->path, shelf_, choice_.built_in(), units_, this);
     connect(&editor, &PriceEditor::saved, this, [this](const QString& saved) {
-        if (saved == choice_.path()) {
-            choice_.use(saved); // the figures follow
+        if (choice_.paths().contains(saved)) {
+            choice_.use(choice_.paths()); // the figures follow
         }
     });
     editor.exec();
@@ -267,7 +288,7 @@ void PriceListsDialog::take_in_asking()
 
 void PriceListsDialog::write_out_asking()
 {
-    choice_.save_copy_asking(chosen()->file.prices);
+    choice_.write_asking(chosen()->file.prices);
 }
 
 void PriceListsDialog::delete_asking()
@@ -287,20 +308,20 @@ void PriceListsDialog::delete_asking()
     if (box.clickedButton() != drop) {
         return;
     }
-    if (listed.path == choice_.path()) {
+    QStringList paths = choice_.paths();
+    if (paths.removeOne(listed.path) && !choice_.use(paths)) {
         choice_.use_built_in(); // an order never hangs on a file that is gone
     }
     const QString error = shelf_.remove(listed.path);
     if (!error.isEmpty()) {
         QMessageBox::warning(this, tr("The price list was not deleted"), error);
     }
-    read_lists(choice_.path());
+    read_lists(choice_.paths().value(0));
 }
 
 void PriceListsDialog::compare_with_used()
 {
-    const auto used =
-        std::find_if(lists_.begin(), lists_.end(), [this](const Listed& each) { return each.path == choice_.path(); });
+    const auto used = std::find_if(lists_.begin(), lists_.end(), [this](const Listed& each) { return in_use(each); });
     if (used == lists_.end() || !used->file.errors.isEmpty()) {
         QMessageBox::information(this, tr("Nothing to compare with"), tr("The list in use can't be read any more."));
         return;

@@ -32,6 +32,7 @@ private:
     };
 
     QWidget* build_buttons();
+    bool in_use(const Listed& listed) const;
     void read_lists(const QString& then_choose);
     void refresh();
     const Listed* chosen() const;
@@ -39,6 +40,7 @@ private:
     QString remarks_of(const Listed& listed) const;
     std::optional<QString> copy_to_shelf(const catalog::PriceList& prices);
     void use_chosen();
+    void use_too_or_leave_off();
     void copy_chosen();
     void take_in_asking();
     void write_out_asking();
@@ -52,6 +54,7 @@ private:
     QTreeWidget* table_;
     QLabel* about_;
     QPushButton* use_ = nullptr;
+    QPushButton* together_ = nullptr;
     QPushButton* edit_ = nullptr;
     QPushButton* copy_ = nullptr;
     QPushButton* write_ = nullptr;

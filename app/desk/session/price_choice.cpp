@@ -51,19 +51,36 @@ SharedCatalog PriceChoice::with_list(const catalog::PriceList& prices) const
     return catalog;
 }
 
-SharedCatalog PriceChoice::initial() const
+std::optional<catalog::PriceList> PriceChoice::read_together(const QStringList& paths, bool told) const
 {
-    const QString path = settings_.price_list();
-    if (path.isEmpty()) {
-        return built_in_;
+    std::vector<catalog::PriceList> lists;
+    for (const QString& path : paths) {
+        files::PriceFile read = files::read_prices(path);
+        if (read.errors.isEmpty() && !lists.empty() && read.prices.currency != lists.front().currency) {
+            read.errors << tr("It is in %1 and the other one in %2. Lists of one currency can be used together.")
+                               .arg(QString::fromStdString(read.prices.currency),
+                                    QString::fromStdString(lists.front().currency));
+        }
+        if (!read.errors.isEmpty()) {
+            if (told) {
+                tell_price_problems(path, read.errors, dialog_parent_);
+            }
+            return std::nullopt;
+        }
+        lists.push_back(std::move(read.prices));
     }
-    const files::PriceFile read = files::read_prices(path);
-    return read.errors.isEmpty() ? with_list(read.prices) : built_in_;
+    return lists.empty() ? built_in_->prices : catalog::put_together(lists);
 }
 
-QString PriceChoice::path() const
+SharedCatalog PriceChoice::initial() const
 {
-    return settings_.price_list();
+    const auto prices = read_together(paths(), false);
+    return prices ? with_list(*prices) : built_in_;
+}
+
+QStringList PriceChoice::paths() const
+{
+    return settings_.price_lists();
 }
 
 void PriceChoice::choose_asking()
@@ -71,29 +88,31 @@ void PriceChoice::choose_asking()
     const QString path =
         QFileDialog::getOpenFileName(dialog_parent_, tr("Use a price list"), folder(), price_file_filter());
     if (!path.isEmpty()) {
-        use(path);
+        use({path});
     }
 }
 
-bool PriceChoice::use(const QString& path)
+bool PriceChoice::use(const QStringList& paths)
 {
-    const files::PriceFile read = files::read_prices(path);
-    if (!read.errors.isEmpty()) {
-        tell_price_problems(path, read.errors, dialog_parent_);
+    QStringList absolute;
+    for (const QString& path : paths) {
+        absolute << QFileInfo(path).absoluteFilePath();
+    }
+    const auto prices = read_together(absolute, true);
+    if (!prices) {
         return false;
     }
-    settings_.set_price_list(QFileInfo(path).absoluteFilePath());
-    emit changed(with_list(read.prices));
+    settings_.set_price_lists(absolute);
+    emit changed(absolute.isEmpty() ? built_in_ : with_list(*prices));
     return true;
 }
 
 void PriceChoice::use_built_in()
 {
-    settings_.set_price_list({});
-    emit changed(built_in_);
+    use({});
 }
 
-void PriceChoice::save_copy_asking(const catalog::PriceList& prices)
+void PriceChoice::write_asking(const catalog::PriceList& prices)
 {
     const QString path = QFileDialog::getSaveFileName(
         dialog_parent_, tr("Save the price list"), folder() + QLatin1Char('/') + tr("prices") + QStringLiteral(".csv"),

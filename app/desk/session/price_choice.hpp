@@ -1,7 +1,9 @@
-// Which price list is in use: the one that comes with the program, or a file of the user's (JSON or CSV).
+// Which price lists are in use: the one that comes with the program, or files of the user's (JSON or CSV).
 #pragma once
 
 #include <QObject>
+#include <QStringList>
+#include <optional>
 
 #include "app/desk/document/runner.hpp"
 
@@ -22,17 +24,21 @@ public:
     SharedCatalog initial() const;
 
     const SharedCatalog& built_in() const { return built_in_; }
-    QString path() const; // of the list in use; empty: the one that comes with the program
+    QStringList paths() const; // of the lists in use; empty: the one that comes with the program
 
     void choose_asking(); // file dialog
-    bool use(const QString& path);
+    // Buys from these lists together, each a place of its own. False: one can't be read or counts in another currency,
+    // which was said, and all is as it was.
+    bool use(const QStringList& paths);
     void use_built_in();
-    void save_copy_asking(const catalog::PriceList& prices); // to edit elsewhere; JSON or CSV by the file's ending
+    void write_asking(const catalog::PriceList& prices); // JSON or CSV by the file's ending
 
 signals:
     void changed(const loam::desk::SharedCatalog& catalog);
 
 private:
+    // nullopt where one of them can't be read or counts in another currency; `told` tells why in a dialog.
+    std::optional<catalog::PriceList> read_together(const QStringList& paths, bool told) const;
     SharedCatalog with_list(const catalog::PriceList& prices) const;
 
     SharedCatalog built_in_;

@@ -69,14 +69,16 @@ void Settings::set_paper(sheets::Paper paper)
                     paper == sheets::Paper::letter ? QStringLiteral("letter") : QStringLiteral("a4"));
 }
 
-QString Settings::price_list() const
+QStringList Settings::price_lists() const
 {
-    return store_.value(QStringLiteral("prices")).toString();
+    QStringList paths = store_.value(QStringLiteral("prices")).toStringList();
+    paths.removeAll(QString());
+    return paths;
 }
 
-void Settings::set_price_list(const QString& path)
+void Settings::set_price_lists(const QStringList& paths)
 {
-    store_.setValue(QStringLiteral("prices"), path);
+    store_.setValue(QStringLiteral("prices"), paths);
 }
 
 QStringList Settings::recent_files() const

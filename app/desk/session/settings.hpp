@@ -25,8 +25,8 @@ public:
     sheets::Paper paper() const;
     void set_paper(sheets::Paper paper);
 
-    QString price_list() const; // path; empty: the one that comes with the program
-    void set_price_list(const QString& path);
+    QStringList price_lists() const; // paths, bought from together; empty: the one that comes with the program
+    void set_price_lists(const QStringList& paths);
 
     QStringList recent_files() const; // newest first, at most ten, existing or not
     void add_recent_file(const QString& path);

@@ -28,6 +28,9 @@ constexpr Sentence rows[] = {
          "You own “{item}” ({quantity}), which the price list does not have. It is not set off against anything.")},
     {"money.below-minimum",
      QT_TRANSLATE_NOOP("sentences", "What is bought at “{channel}” comes to {goods}, less than it takes orders for.")},
+    {"money.channel-not-in-list",
+     QT_TRANSLATE_NOOP("sentences", "You want to buy at “{channel}”, which the price list does not know. Everything is "
+                                    "bought wherever it is cheapest.")},
     {"money.wish-idle",
      QT_TRANSLATE_NOOP("sentences", "A change of the needs meets nothing: the plan needs no {need}, or the price list "
                                     "has no such item in its unit ({item}).")},

@@ -13,6 +13,7 @@
 #include <QTreeWidget>
 #include <QtTest>
 
+#include "app/desk/document/plan_document.hpp"
 #include "app/desk/prices/new_item_dialog.hpp"
 #include "app/desk/prices/price_cells.hpp"
 #include "app/desk/prices/price_editor.hpp"
@@ -237,7 +238,7 @@ private slots:
         QCOMPARE(QDir(shelf()).entryList(QDir::Files), {QStringLiteral("club-fair.json")}); // what is shipped stays
         choose(dialog, QStringLiteral("Club fair"));
         button(dialog, "listUse")->click();
-        QVERIFY(window_->prices().path().startsWith(shelf()));
+        QCOMPARE(window_->prices().paths().size(), 1);
         QTRY_VERIFY_WITH_TIMEOUT(window_->up_to_date() && window_->assessment()->costs.startup.typical != before,
                                  patience_ms);
         QCOMPARE(window_->assessment()->costs.startup.typical.minor_units() > before.minor_units(), true);
@@ -252,8 +253,56 @@ private slots:
         });
         button(dialog, "listDelete")->click();
         QCOMPARE(QDir(shelf()).entryList(QDir::Files).size(), 0);
-        QVERIFY(window_->prices().path().isEmpty());
+        QVERIFY(window_->prices().paths().isEmpty());
         QTRY_VERIFY_WITH_TIMEOUT(window_->up_to_date() && window_->assessment()->costs.startup.typical == before,
+                                 patience_ms);
+    }
+
+    void two_lists_are_bought_from_together_and_a_foreign_currency_is_refused()
+    {
+        window_->show_example();
+        QTRY_VERIFY_WITH_TIMEOUT(window_->up_to_date() && window_->assessment() != nullptr, patience_ms);
+        catalog::PriceList fair = catalog_->prices;
+        fair.title = "Fair";
+        fair.channel = "fair";
+        catalog::PriceList abroad = fair;
+        abroad.title = "Abroad";
+        abroad.currency = "EUR";
+        for (catalog::Item& item : fair.items) {
+            for (catalog::Pack& pack : item.packs) {
+                pack.low = pack.typical = pack.low; // dearer nowhere, cheaper where there is a range
+            }
+        }
+        catalog::PriceList shop = catalog_->prices;
+        shop.title = "Shop";
+        for (const catalog::PriceList& list : {fair, abroad, shop}) {
+            QCOMPARE(shelf_.put(list).error, QString());
+        }
+        const Money alone = window_->assessment()->costs.startup.typical;
+        desk::PriceListsDialog dialog(window_->prices(), shelf(), words::UnitSystem::metric, nullptr);
+        choose(dialog, QStringLiteral("Shop"));
+        QVERIFY(!button(dialog, "listTogether")->isEnabled()); // not with the invented prices
+        button(dialog, "listUse")->click();
+        choose(dialog, QStringLiteral("Fair"));
+        button(dialog, "listTogether")->click();
+        QCOMPARE(window_->prices().paths().size(), 2);
+        QTRY_VERIFY_WITH_TIMEOUT(window_->up_to_date() &&
+                                     window_->assessment()->costs.startup.typical.minor_units() < alone.minor_units(),
+                                 patience_ms);
+        QCOMPARE(window_->assessment()->shopping.front().channel, std::string("fair"));
+        choose(dialog, QStringLiteral("Abroad"));
+        when_open<QMessageBox>([](QMessageBox& box) {
+            QVERIFY(box.informativeText().contains(QStringLiteral("EUR")));
+            box.accept();
+        });
+        button(dialog, "listTogether")->click();
+        QCOMPARE(window_->prices().paths().size(), 2); // as it was
+
+        // All at the shop: the same as the shop alone.
+        plan::Plan plan = window_->document().plan();
+        plan.budget.channel = "shop";
+        window_->document().edit(QStringLiteral("At the shop"), {}, plan);
+        QTRY_VERIFY_WITH_TIMEOUT(window_->up_to_date() && window_->assessment()->costs.startup.typical == alone,
                                  patience_ms);
     }
 

@@ -295,10 +295,10 @@ private slots:
         }
         const QString path = home_.filePath(QStringLiteral("dearer.csv"));
         QCOMPARE(files::write_prices(dearer, path), QString());
-        QVERIFY(window_->prices().use(path));
+        QVERIFY(window_->prices().use({path}));
         QTRY_VERIFY_WITH_TIMEOUT(window_->up_to_date(), patience_ms);
         QVERIFY(window_->assessment()->costs.startup.typical.minor_units() > before.minor_units());
-        QCOMPARE(settings_->price_list(), path);
+        QCOMPARE(settings_->price_lists(), QStringList(path));
         trigger("pricesBuiltIn");
         QTRY_VERIFY_WITH_TIMEOUT(window_->up_to_date(), patience_ms);
         QCOMPARE(window_->assessment()->costs.startup.typical.minor_units(), before.minor_units());
