@@ -67,6 +67,7 @@ std::string suggestions_json(const Suggestions& suggestions, const catalog::Cata
     node.add("format", text("loamstead-suggestions")).add("version", integer(1));
     node.add("tried", integer(static_cast<std::int64_t>(result.tried)));
     node.add("new_boxes", texts(result.new_boxes)).add("no_box", texts(result.no_box));
+    node.add("deeper_beds", texts(result.deeper_beds));
     node.add("unknown", texts(result.unknown)).add("least_to_begin", money(result.least_to_begin));
     node.add("suggestions", std::move(list));
     return json::write(node);

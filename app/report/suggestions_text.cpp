@@ -136,6 +136,7 @@ QString remarks(const suggest::Result& result, const Formatter& format)
             text += wrapped({}, words.arg(QString::fromStdString(id)));
         }
     };
+    tell(result.deeper_beds, say("%1: the bed is too shallow for its animals; it was filled up to what they dig."));
     tell(result.new_boxes, say("%1: the box is too small for its animals; a larger one of a usual size was taken."));
     tell(result.no_box,
          say("%1: the box is too small for its animals, and stayed as it is: no usual size is enough, or "

@@ -87,10 +87,35 @@ plan::Device lamp_for(const plan::Enclosure& enclosure, const Lamp& lamp)
     return device;
 }
 
-// By day over the warm side; by night over the middle, since the whole box is to stay warm.
-plan::Device heater_for(const plan::Enclosure& enclosure, const Heater& heater, plan::Supply supply)
+// What of the wall above the bed is left for a mat.
+constexpr double beside_mat_m = 0.02;
+
+// On the wall of the warm side, above the bed: below a bed an animal that digs would come upon it. Always on, since its
+// thermostat switches it (on a timer it would be cold when the lamps go out).
+plan::Device mat_for(const plan::Enclosure& enclosure, const Heater& heater)
 {
     const plan::Shell& shell = enclosure.shell;
+    constexpr double usual_flux_w_m2 = 230.0; // of mats on walls; common practice, no source
+    const double wall_m = shell.height_m - bed_depth_m(enclosure) - 2.0 * beside_mat_m;
+    plan::Device device;
+    device.kind = plan::DeviceKind::heat_mat;
+    device.power_w = heater.power_w;
+    device.place = plan::Place::left_wall;
+    device.supply = plan::Supply::always_on;
+    const double area_m2 = heater.power_w / usual_flux_w_m2;
+    const double along_m = std::min(std::sqrt(1.5 * area_m2), shell.width_m - 2.0 * beside_mat_m);
+    const double up_m = std::clamp(area_m2 / along_m, beside_mat_m, std::max(beside_mat_m, wall_m));
+    constexpr double step_m = 0.005;
+    device.length_m = step_m * std::round(along_m / step_m);
+    device.width_m = step_m * std::max(1.0, std::floor(up_m / step_m));
+    device.y_m = 0.5 * (shell.width_m - *device.length_m);
+    device.z_m = bed_depth_m(enclosure) + beside_mat_m;
+    return device;
+}
+
+// By day over the warm side; by night over the middle, since the whole box is to stay warm.
+plan::Device overhead_for(const plan::Shell& shell, const Heater& heater, plan::Supply supply)
+{
     plan::Device device;
     device.kind = heater.kind;
     device.power_w = heater.power_w;
@@ -109,6 +134,14 @@ plan::Device heater_for(const plan::Enclosure& enclosure, const Heater& heater, 
     } else {
         hang_hot(shell, device);
     }
+    return device;
+}
+
+plan::Device heater_for(const plan::Enclosure& enclosure, const Heater& heater, plan::Supply supply)
+{
+    const plan::Shell& shell = enclosure.shell;
+    plan::Device device =
+        heater.kind == plan::DeviceKind::heat_mat ? mat_for(enclosure, heater) : overhead_for(shell, heater, supply);
     if (heater.setpoint_c) { // read beside the spot, at the front
         const plan::Probe probe{spot_x * shell.length_m, 0.2 * shell.width_m, bed_depth_m(enclosure), {}};
         device.control.kind = plan::ControlKind::thermostat;

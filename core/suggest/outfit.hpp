@@ -24,7 +24,7 @@ struct Lamp {
 
 struct Outfit {
     std::optional<Lamp> lamp;    // over the warm side, timed
-    std::optional<Heater> day;   // over the warm side, timed
+    std::optional<Heater> day;   // over the warm side, timed; a mat on its wall, always on
     std::optional<Heater> night; // over the warm side, always on
     double covered_share = 0.0;  // of the top
     double misting_l_per_day = 0.0;

@@ -171,6 +171,9 @@ std::optional<QuickClimate> quick_climate(const plan::Plan& plan, const catalog:
         }
         add_slacks(context, housed, room, *result, quick.slacks);
         quick.results.push_back(std::move(*result));
+        if (quick.strain() >= fineness.no_use_from) {
+            return std::nullopt;
+        }
     }
     return quick.results.empty() ? std::nullopt : std::optional(std::move(quick));
 }

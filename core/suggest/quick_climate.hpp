@@ -1,6 +1,7 @@
 // How an outfit does in the four rooms, at a fraction of an assessment's cost: likely values on wide cells.
 #pragma once
 
+#include <limits>
 #include <optional>
 #include <stop_token>
 #include <vector>
@@ -47,10 +48,13 @@ struct QuickClimate {
 struct Fineness {
     climate::Resolution cells = wide_cells;
     double peak_k = 0.0; // by which these cells read the basking spot too cold; added to it
+    // The strain at which an outfit is of no interest: the rooms that are left need not be solved, since each adds to
+    // it.
+    double no_use_from = std::numeric_limits<double>::infinity();
 };
 
 // The cases named, of the enclosure `place` of the plan; dimmers that the keeper turns stand as the basking spot asks.
-// nullopt: stopped, not computable, or a balance did not close.
+// nullopt: stopped, not computable, of no use, or a balance did not close.
 std::optional<QuickClimate> quick_climate(const plan::Plan& plan, const catalog::Catalog& catalog, std::size_t place,
                                           const std::vector<std::string_view>& cases, climate::Workspace& workspace,
                                           std::stop_token stop, const Fineness& fineness = {});

@@ -42,6 +42,7 @@ std::vector<Family> families(const Wanted& wanted, const std::vector<double>& sh
     if (wanted.warm) {
         heaters.emplace_back(plan::DeviceKind::radiant_panel);
         heaters.emplace_back(plan::DeviceKind::ceramic_heater);
+        heaters.emplace_back(plan::DeviceKind::heat_mat);
     }
     std::vector<Family> all;
     for (const double share : shares) {

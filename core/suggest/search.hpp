@@ -9,8 +9,9 @@
 
 namespace loam::suggest {
 
-// One for each way to heat (a plain or a dimmed lamp where the animals bask; no heater, a radiant panel or a ceramic
-// one) and share of cover, in that order; families whose climate can't be computed are left out. nullopt: stopped.
+// One for each way to heat (a plain or a dimmed lamp where the animals bask; no heater, a radiant panel, a ceramic
+// heater or a mat on the wall) and share of cover, in that order; families whose climate can't be computed are left
+// out. nullopt: stopped.
 //
 // Method: lamp and heater are sized together for the winter room from the slopes of their readings, and bought as sold
 // with a reserve; set-points follow the zone's reading; misting is the least that holds the humidity; then the four

@@ -6,6 +6,7 @@
 #include "core/assess/shopping.hpp"
 #include "core/assess/side_by_side.hpp"
 #include "core/assess/space.hpp"
+#include "core/suggest/deeper_bed.hpp"
 #include "core/suggest/search.hpp"
 #include "core/suggest/uv_lamp.hpp"
 
@@ -203,7 +204,7 @@ plan::Plan alone(const plan::Plan& plan, std::size_t place)
     return one;
 }
 
-// The plan that the search starts from: boxes large enough, a lamp for UV where one is missing.
+// The plan that the search starts from: boxes large enough, beds deep enough, a lamp for UV where one is missing.
 plan::Plan prepared(plan::Plan plan, const catalog::Catalog& catalog, Day today, const Asked& asked, Result& result)
 {
     for (std::size_t i = 0; i < plan.enclosures.size(); ++i) {
@@ -217,6 +218,9 @@ plan::Plan prepared(plan::Plan plan, const catalog::Catalog& catalog, Day today,
             result.new_boxes.push_back(enclosure.id);
         } else if (small) {
             result.no_box.push_back(enclosure.id);
+        }
+        if (deepen_bed(plan, catalog, i)) {
+            result.deeper_beds.push_back(enclosure.id);
         }
         add_uv_lamp(plan, catalog, i);
     }

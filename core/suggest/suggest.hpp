@@ -34,12 +34,13 @@ struct Asked {
 };
 
 struct Result {
-    std::vector<Suggestion> suggestions; // those that meet everything; where none does, the nearest, which do not
-    std::vector<std::string> new_boxes;  // ids of the enclosures that were given another size
-    std::vector<std::string> no_box;     // of those whose animals no usual size is enough for
-    std::vector<std::string> unknown;    // of those whose climate can't be computed: they are left as they are
-    std::optional<Money> least_to_begin; // of what meets everything, where all of it costs more than was asked for
-    std::size_t tried = 0;               // outfits that were worked out
+    std::vector<Suggestion> suggestions;  // those that meet everything; where none does, the nearest, which do not
+    std::vector<std::string> new_boxes;   // ids of the enclosures that were given another size
+    std::vector<std::string> deeper_beds; // of those whose beds were filled up to what their animals dig
+    std::vector<std::string> no_box;      // of those whose animals no usual size is enough for
+    std::vector<std::string> unknown;     // of those whose climate can't be computed: they are left as they are
+    std::optional<Money> least_to_begin;  // of what meets everything, where all of it costs more than was asked for
+    std::size_t tried = 0;                // outfits that were worked out
 };
 
 // Every enclosure gets its outfit for itself; the whole plans are assessed again, so that what they share counts.

@@ -45,8 +45,7 @@ bool Tuning::learn_peak(const Outfit& outfit)
     const auto spread = in(burning, winter_day);
     climate::Workspace fresh;
     const auto sharp =
-        plan ? quick_climate(*plan, catalog_, place_, winter_day, fresh, stop_, {.cells = {}, .peak_k = 0.0})
-             : std::nullopt;
+        plan ? quick_climate(*plan, catalog_, place_, winter_day, fresh, stop_, {.cells = {}}) : std::nullopt;
     if (!spread || !sharp) {
         return false;
     }
@@ -187,7 +186,9 @@ bool Tuning::warm_by_night(Outfit& outfit)
     if (cold == without->slacks.end() || !wanted_.night) {
         return true;
     }
-    const auto kind = outfit.day ? outfit.day->kind : plan::DeviceKind::ceramic_heater; // without light, both
+    // Without light, all of them. A mat is on by night already and did not do it.
+    const bool overhead = outfit.day && outfit.day->kind != plan::DeviceKind::heat_mat;
+    const auto kind = overhead ? outfit.day->kind : plan::DeviceKind::ceramic_heater;
     outfit.night = Heater{kind, assess::powers_sold(kind).back(), middle(*wanted_.night)};
     const auto tried = in(outfit, winter_night);
     const auto drawn_w = tried ? tried->drawn_w("winter-night", ids_.night) : std::nullopt;
@@ -234,11 +235,11 @@ bool Tuning::mist(Outfit& outfit)
     return true;
 }
 
-std::optional<Found> Tuning::look_at(const Outfit& outfit)
+std::optional<Found> Tuning::look_at(const Outfit& outfit, double no_use_from)
 {
     auto plan = wearing(outfit);
-    const auto climate = in(outfit, all_cases);
-    if (!plan || !climate) {
+    const auto climate = plan ? of(*plan, all_cases, no_use_from) : std::nullopt;
+    if (!climate) {
         return std::nullopt;
     }
     Found found{.outfit = outfit,
@@ -336,8 +337,8 @@ void Tuning::step_on(Found& found, int& most_looks, bool& better)
             continue;
         }
         --most_looks;
-        auto next = look_at(steps[tried]);
-        if (next && next->strain < found.strain - worth_it) {
+        auto next = look_at(steps[tried], found.strain - worth_it);
+        if (next) {
             found = std::move(*next);
             steps = neighbours(found.outfit);
             better = true;
@@ -365,7 +366,8 @@ Found Tuning::polished(Found found, int most_looks)
     starts_ = {};
     const auto sharp = look_at(found.outfit);
     found = sharp ? *sharp : found;
-    for (bool better = true; better && found.strain > 0.0;) {
+    constexpr double far_off_k = 2.0; // steps of tenths don't bridge kelvins
+    for (bool better = found.missed_k < far_off_k; better && found.strain > 0.0;) {
         better = false;
         step_on(found, most_looks, better);
     }

@@ -64,8 +64,8 @@ public:
 
     // nullopt: stopped, or the family's climate can't be computed.
     std::optional<Found> tune(const Family& family);
-    // The outfit as it is, looked at in the four rooms.
-    std::optional<Found> look_at(const Outfit& outfit);
+    // The outfit as it is, looked at in the four rooms. nullopt also where it strains as much as `no_use_from`.
+    std::optional<Found> look_at(const Outfit& outfit, double no_use_from = std::numeric_limits<double>::infinity());
     // Steps of one choice at a time (cover, misting, lamp, heater, set-point) for as long as one brings every reading
     // further inside; at most `most_looks` are looked at. On wide cells; then the same on the assessment's own.
     Found refined(Found found, int most_looks);
@@ -80,12 +80,16 @@ private:
         }
         return plan;
     }
+    std::optional<QuickClimate> of(const plan::Plan& plan, const std::vector<std::string_view>& cases,
+                                   double no_use_from = std::numeric_limits<double>::infinity())
+    {
+        return quick_climate(plan, catalog_, place_, cases, starts_, stop_,
+                             {.cells = cells_, .peak_k = peak_k_, .no_use_from = no_use_from});
+    }
     std::optional<QuickClimate> in(const Outfit& outfit, const std::vector<std::string_view>& cases)
     {
         const auto plan = wearing(outfit);
-        return plan
-                   ? quick_climate(*plan, catalog_, place_, cases, starts_, stop_, {.cells = cells_, .peak_k = peak_k_})
-                   : std::nullopt;
+        return plan ? of(*plan, cases) : std::nullopt;
     }
     bool size(Outfit& outfit, const Family& family);
     bool set_thermostat(Outfit& outfit, double warm_c);

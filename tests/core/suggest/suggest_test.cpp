@@ -6,6 +6,7 @@
 
 #include "core/assess/what_if.hpp"
 #include "core/plan/file.hpp"
+#include "core/suggest/deeper_bed.hpp"
 #include "core/suggest/quick_climate.hpp"
 #include "tests/catch.hpp"
 #include "tests/core/assess/setup.hpp"
@@ -224,6 +225,48 @@ TEST_CASE("what is hot keeps its distance from walls that can scorch, over a nar
         INFO(finding.where);
         CHECK(finding.where == "d2"); // the tube that was there before keeps its place
     }
+}
+
+TEST_CASE("a mat lies on the warm side's wall, above the bed and inside the box, on all the time")
+{
+    plan::Plan plan = example("first-setup");
+    for (const double power_w : {4.0, 20.0, 60.0}) {
+        for (const double height_m : {0.35, 0.45, 0.9}) {
+            suggest::resize(plan.enclosures.at(0), 0.9, 0.45, height_m);
+            suggest::Outfit outfit;
+            outfit.day = suggest::Heater{plan::DeviceKind::heat_mat, power_w, 27.0};
+            const auto dressed = suggest::dressed(plan, shipped_catalog(), 0, outfit);
+            REQUIRE(dressed);
+            CHECK(plan::problems_of(*dressed).empty());
+            const plan::Device& mat = dressed->enclosures[0].equipment.back();
+            REQUIRE(mat.kind == plan::DeviceKind::heat_mat);
+            CHECK(mat.place == plan::Place::left_wall);
+            CHECK(mat.supply == plan::Supply::always_on);
+            CHECK(*mat.z_m >= suggest::bed_depth_m(dressed->enclosures[0]));
+            CHECK(*mat.z_m + *mat.width_m <= height_m);
+            CHECK(mat.y_m >= 0.0);
+            CHECK(mat.y_m + *mat.length_m <= 0.45);
+            CHECK(with_code(instant(*dressed), "danger.mat-under-bed").empty());
+            CHECK(with_code(instant(*dressed), "control.mat-on-timer").empty());
+        }
+    }
+}
+
+TEST_CASE("a shallow bed is filled up to what its animals dig, and a deep one stays")
+{
+    plan::Plan plan = example("first-setup");
+    CHECK_FALSE(suggest::deepen_bed(plan, shipped_catalog(), 0));
+    for (plan::SubstrateLayer& layer : plan.enclosures.at(0).substrate) {
+        layer.depth_m *= 0.5;
+    }
+    REQUIRE_FALSE(with_code(instant(plan), "substrate.too-shallow").empty());
+    REQUIRE(suggest::deepen_bed(plan, shipped_catalog(), 0));
+    CHECK(with_code(instant(plan), "substrate.too-shallow").empty());
+    CHECK(plan::problems_of(plan).empty());
+    plan::Plan low = plan;
+    low.enclosures[0].substrate.front().depth_m = 0.01;
+    low.enclosures[0].shell.height_m = 0.12;
+    CHECK_FALSE(suggest::deepen_bed(low, shipped_catalog(), 0)); // the bed would fill it
 }
 
 TEST_CASE("the quick climate is within half a kelvin of the assessment's, the peak of the basking spot apart")
