@@ -8,6 +8,7 @@
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QSplitter>
 #include <QStatusBar>
 #include <QUrl>
@@ -30,6 +31,7 @@
 #include "app/desk/views/results_panel.hpp"
 #include "app/desk/views/what_if_view.hpp"
 #include "app/desk/welcome_bar.hpp"
+#include "app/drawing/placing.hpp"
 #include "app/files/plan_file.hpp"
 #include "app/words/problems.hpp"
 #include "core/plan/file.hpp"
@@ -49,9 +51,9 @@ bool climate_is_judged(const assess::Assessment& assessment)
 } // namespace
 
 Window::Window(SharedCatalog catalog, Settings& settings, const QString& data_folder, QWidget* parent)
-    : QMainWindow(parent), settings_(settings), data_folder_(data_folder), prices_(new PriceChoice(std::move(catalog), settings, this)),
-      catalog_(prices_->initial()), document_(new PlanDocument(this)),
-      files_(new PlanFiles(*document_, settings, this)),
+    : QMainWindow(parent), settings_(settings), data_folder_(data_folder),
+      prices_(new PriceChoice(std::move(catalog), settings, this)), catalog_(prices_->initial()),
+      document_(new PlanDocument(this)), files_(new PlanFiles(*document_, settings, this)),
       comparison_(new ComparisonChoice(*document_, *files_, catalog_, this)),
       runner_(new AssessmentRunner(catalog_, this)), trials_(new TrialRunner(this)),
       recovery_(std::make_unique<Recovery>(data_folder_ + QStringLiteral("/recovery")))
@@ -154,7 +156,12 @@ void Window::wire_panels()
     });
     connect(drawing_, &DrawingView::elementChosen, this,
             [this](const QString& id) { form_->reveal(id, form_->enclosure()); });
-    connect(drawing_, &DrawingView::deviceDragged, this, &Window::move_device);
+    connect(drawing_, &DrawingView::enclosureEdited, this, &Window::take_enclosure);
+    connect(drawing_, &DrawingView::duplicateWanted, this, &Window::duplicate_thing);
+    connect(drawing_, &DrawingView::fieldWanted, this, [this](const QString& id) {
+        form_->reveal(id, form_->enclosure());
+        form_->setFocus(Qt::OtherFocusReason);
+    });
     connect(results_, &ResultsPanel::haveIt, this, &Window::take_tick);
     connect(results_, &ResultsPanel::leftOut, this, [this](const assess::ShoppingLine& line) {
         take_edit(tr("Leave it out of the order"), QString(), left_out(document_->plan(), line));
@@ -227,21 +234,30 @@ void Window::take_tick(const assess::ShoppingLine& line, bool have)
     }
 }
 
-void Window::move_device(const QString& id, const QPointF& to_m, int drag)
+void Window::take_enclosure(const QString& text, const QString& field, const plan::Enclosure& changed)
 {
-    plan::Plan changed = document_->plan();
-    for (plan::Enclosure& enclosure : changed.enclosures) {
-        if (QString::fromStdString(enclosure.id) != form_->enclosure()) {
-            continue;
-        }
-        for (plan::Device& device : enclosure.equipment) {
-            if (QString::fromStdString(device.id) == id) {
-                device.x_m = to_m.x();
-                device.y_m = to_m.y();
-            }
+    plan::Plan plan = document_->plan();
+    for (plan::Enclosure& enclosure : plan.enclosures) {
+        if (enclosure.id == changed.id) {
+            enclosure = changed;
         }
     }
-    take_edit(tr("Drag a lamp"), QStringLiteral("drag-%1-%2").arg(drag).arg(id), changed);
+    take_edit(text, field, plan);
+}
+
+void Window::duplicate_thing(const QString& id)
+{
+    const plan::Plan& plan = document_->plan();
+    const QString shown = form_->enclosure();
+    const auto enclosure = std::find_if(plan.enclosures.begin(), plan.enclosures.end(),
+                                        [&shown](const auto& one) { return QString::fromStdString(one.id) == shown; });
+    if (enclosure == plan.enclosures.end()) {
+        return;
+    }
+    const QString stem = id.left(std::max<qsizetype>(1, id.indexOf(QRegularExpression(QStringLiteral("\\d*$")))));
+    const QString copy = QString::fromStdString(plan::fresh_id(plan, stem.toStdString()));
+    take_enclosure(tr("Duplicate"), {}, drawing::duplicated(*enclosure, id, copy));
+    drawing_->highlight(copy);
 }
 
 void Window::catalog_changed(const SharedCatalog& catalog)

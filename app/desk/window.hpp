@@ -2,7 +2,6 @@
 #pragma once
 
 #include <QMainWindow>
-#include <QPointF>
 #include <memory>
 #include <optional>
 
@@ -70,7 +69,8 @@ private:
     void take_edit(const QString& text, const QString& field, const plan::Plan& changed);
     void take_trial(const std::string& enclosure, const assess::Trial& trial);
     void take_tick(const assess::ShoppingLine& line, bool have);
-    void move_device(const QString& id, const QPointF& to_m, int drag);
+    void take_enclosure(const QString& text, const QString& field, const plan::Enclosure& changed);
+    void duplicate_thing(const QString& id);
     void catalog_changed(const SharedCatalog& catalog);
     void comparison_changed();
     void plan_changed();

@@ -4,7 +4,9 @@
 #include <algorithm>
 
 #include "app/drawing/dimensions.hpp"
+#include "app/drawing/grid.hpp"
 #include "app/drawing/heat_layer.hpp"
+#include "app/drawing/in_hand.hpp"
 #include "app/drawing/moisture_layer.hpp"
 #include "app/drawing/names.hpp"
 #include "app/drawing/section_lines.hpp"
@@ -117,8 +119,6 @@ void paint_figures(QPainter& painter, const Frame& frame, const Picture& picture
     painter.setPen(picture.inks.ink);
     paint_width_dimension(painter, frame.section.left(), frame.section.right(), frame.section.bottom() + 1.3 * text,
                           formatter.value(shell.length_m, words::Quantity::length), picture.inks);
-    painter.setPen(picture.inks.ink);
-    paint_scale_bar(painter, frame.legend, frame.pixels_per_m, formatter, picture.inks);
 }
 
 } // namespace
@@ -142,6 +142,9 @@ void paint(QPainter& painter, const QRectF& area, const Picture& picture)
     paint_bed(painter, frame, picture);
     paint_walls(painter, frame, picture);
     paint_condensation(painter, frame, picture);
+    if (picture.grid) {
+        paint_grid(painter, frame, picture);
+    }
     const std::vector<Shape> shapes = shapes_of(picture.enclosure, frame);
     for (const Shape& shape : shapes) {
         paint_shape(painter, shape, picture);
@@ -151,10 +154,18 @@ void paint(QPainter& painter, const QRectF& area, const Picture& picture)
     if (layer) {
         paint_tags(painter, frame, picture, *layer);
         paint_line_labels(painter, frame, picture, *layer, shapes);
-        paint_legend(painter, frame, picture, *layer);
     }
     paint_section_line_labels(painter, frame, picture, shapes);
     paint_figures(painter, frame, picture);
+    if (picture.in_view) {
+        painter.fillRect(frame.legend.adjusted(-8.0, 0.0, 8.0, 0.0), picture.inks.paper); // the drawing may reach there
+    }
+    painter.setPen(picture.inks.ink);
+    paint_scale_bar(painter, frame.legend, frame.pixels_per_m, picture.formatter, picture.inks);
+    if (layer) {
+        paint_legend(painter, frame, picture, *layer);
+    }
+    paint_in_hand(painter, frame, picture);
     painter.restore();
 }
 

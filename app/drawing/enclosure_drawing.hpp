@@ -4,6 +4,7 @@
 
 #include <QColor>
 #include <QFont>
+#include <QLineF>
 #include <QPainter>
 #include <QRectF>
 #include <QString>
@@ -28,6 +29,12 @@ struct Inks {
 // What is laid over the floor.
 enum class Layer { heat, uv, moisture };
 
+// What the hand is about on the plan view.
+struct InHand {
+    QString id;
+    std::vector<QLineF> guides; // what it came in line with, in metres on the floor
+};
+
 struct Picture {
     plan::Enclosure enclosure;
     const assess::EnclosureResult* result = nullptr; // nullptr: geometry only
@@ -37,7 +44,10 @@ struct Picture {
     QString case_id = QStringLiteral("winter-day");
     QString highlighted; // element id
     bool stale = false;  // `result` is of an older enclosure
-    bool colours = true; // false: isolines only, for monochrome paper
+    std::optional<InHand> in_hand;
+    bool grid = false;             // faint lines at round distances, on floor and section
+    std::optional<QRectF> in_view; // the part of the area that is seen; absent: all of it. The legend stays in it.
+    bool colours = true;           // false: isolines only, for monochrome paper
     words::Formatter formatter;
     Inks inks = Inks::light();
     QFont font;
@@ -63,13 +73,7 @@ void paint(QPainter& painter, const QRectF& area, const Picture& picture);
 // The element drawn at this point of the area, topmost first; empty where there is none.
 QString element_at(const QPointF& point, const QRectF& area, const Picture& picture);
 
-// A lamp seen from above that is taken hold of; nullopt where there is none at this point.
-struct Grip {
-    QString device;
-    QPointF off_m; // from the point to the lamp's middle, along x and y of the box
-};
-std::optional<Grip> grip_at(const QPointF& point, const QRectF& area, const Picture& picture);
-// Where the lamp stands once the point has gone here: over the floor, on a raster of half a centimetre.
-QPointF dragged_to_m(const Grip& grip, const QPointF& point, const QRectF& area, const Picture& picture);
+// The same where the floor is seen from above; what is highlighted goes before what lies over it. Empty elsewhere.
+QString thing_at(const QPointF& point, const QRectF& area, const Picture& picture);
 
 } // namespace loam::drawing

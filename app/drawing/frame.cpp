@@ -140,10 +140,15 @@ Frame unfold(const Extent& box, const QRectF& area, const Surround& room)
 
 Frame lay_out(const Picture& picture, const QRectF& area)
 {
-    if (picture.unfolded && picture.layer == Layer::heat) {
-        return unfold(extent_of(picture.enclosure), area, Surround{QFontMetricsF(picture.font).height()});
+    const Surround room{QFontMetricsF(picture.font).height()};
+    Frame frame = picture.unfolded && picture.layer == Layer::heat ? unfold(extent_of(picture.enclosure), area, room)
+                                                                   : lay_out(picture.enclosure, area, picture.font);
+    if (picture.in_view) {
+        const QRectF& seen = *picture.in_view;
+        frame.legend = QRectF(seen.left() + room.right(), seen.bottom() - room.legend(),
+                              seen.width() - 2.0 * room.right(), room.legend());
     }
-    return lay_out(picture.enclosure, area, picture.font);
+    return frame;
 }
 
 Frame lay_out(const plan::Enclosure& enclosure, const QRectF& area, const QFont& font)

@@ -161,56 +161,50 @@ std::vector<Shape> shapes_of(const plan::Enclosure& enclosure, const Frame& fram
 
 namespace {
 
-const Shape* shape_at(const QPointF& point, const std::vector<Shape>& shapes)
+// A few pixels around thin things, so that a mat's edge can be hit.
+bool is_at(const Shape& shape, const QPointF& point)
 {
-    const auto hit = std::find_if(shapes.rbegin(), shapes.rend(), [&point](const Shape& shape) {
-        // A few pixels around thin things, so that a mat's edge can be hit.
-        return shape.outline.containsPoint(point, Qt::OddEvenFill) ||
-               shape.outline.boundingRect().adjusted(-3, -3, 3, 3).contains(point);
-    });
-    return hit == shapes.rend() ? nullptr : &*hit;
+    return shape.outline.containsPoint(point, Qt::OddEvenFill) ||
+           shape.outline.boundingRect().adjusted(-3, -3, 3, 3).contains(point);
 }
 
-QPointF on_floor_m(const QPointF& point, const Frame& frame)
+// The topmost; but a cover is only hit where nothing lies under it, for it would hide half the box.
+const Shape* shape_at(const QPointF& point, const std::vector<Shape>& shapes, bool in_section)
 {
-    return {(point.x() - frame.plan.left()) / frame.pixels_per_m,
-            (frame.plan.bottom() - point.y()) / frame.pixels_per_m};
+    const auto hit = [&](bool cover) {
+        return std::find_if(shapes.rbegin(), shapes.rend(), [&](const Shape& shape) {
+            return shape.in_section == in_section && (shape.kind == ShapeKind::cover) == cover && is_at(shape, point);
+        });
+    };
+    const auto above = hit(false);
+    const auto found = above != shapes.rend() ? above : hit(true);
+    return found == shapes.rend() ? nullptr : &*found;
 }
 
 } // namespace
 
 QString element_at(const QPointF& point, const QRectF& area, const Picture& picture)
 {
+    const QString on_floor = thing_at(point, area, picture);
+    if (!on_floor.isEmpty()) {
+        return on_floor;
+    }
     const std::vector<Shape> shapes = shapes_of(picture.enclosure, lay_out(picture, area));
-    const Shape* hit = shape_at(point, shapes);
+    const Shape* hit = shape_at(point, shapes, true);
     return hit == nullptr ? QString() : hit->id;
 }
 
-std::optional<Grip> grip_at(const QPointF& point, const QRectF& area, const Picture& picture)
+QString thing_at(const QPointF& point, const QRectF& area, const Picture& picture)
 {
-    const Frame frame = lay_out(picture, area);
-    const std::vector<Shape> shapes = shapes_of(picture.enclosure, frame);
-    const Shape* hit = shape_at(point, shapes);
-    if (hit == nullptr || hit->kind != ShapeKind::lamp || hit->in_section) {
-        return std::nullopt;
+    const std::vector<Shape> shapes = shapes_of(picture.enclosure, lay_out(picture, area));
+    const auto lit = std::find_if(shapes.begin(), shapes.end(), [&](const Shape& shape) {
+        return !shape.in_section && shape.id == picture.highlighted && is_at(shape, point);
+    });
+    if (lit != shapes.end()) {
+        return lit->id;
     }
-    for (const plan::Device& device : picture.enclosure.equipment) {
-        if (QString::fromStdString(device.id) == hit->id) {
-            return Grip{hit->id, QPointF(device.x_m, device.y_m) - on_floor_m(point, frame)};
-        }
-    }
-    return std::nullopt;
-}
-
-QPointF dragged_to_m(const Grip& grip, const QPointF& point, const QRectF& area, const Picture& picture)
-{
-    constexpr double raster_per_m = 200.0;
-    const plan::Shell& shell = picture.enclosure.shell;
-    const QPointF middle = on_floor_m(point, lay_out(picture, area)) + grip.off_m;
-    const auto snapped = [](double at_m, double most_m) {
-        return std::clamp(std::round(at_m * raster_per_m) / raster_per_m, 0.0, most_m);
-    };
-    return {snapped(middle.x(), shell.length_m), snapped(middle.y(), shell.width_m)};
+    const Shape* hit = shape_at(point, shapes, false);
+    return hit == nullptr ? QString() : hit->id;
 }
 
 } // namespace loam::drawing

@@ -25,6 +25,12 @@ QPointF on_section(const Frame& frame, double x_m, double z_m);
 // Height of the bed's surface over the base pane.
 double bed_top_m(const plan::Enclosure& enclosure, double x_m);
 
+inline QPointF on_floor_m(const Frame& frame, const QPointF& point) // of the plan view
+{
+    return {(point.x() - frame.plan.left()) / frame.pixels_per_m,
+            (frame.plan.bottom() - point.y()) / frame.pixels_per_m};
+}
+
 // From the bottom to the top, as they are painted.
 std::vector<Shape> shapes_of(const plan::Enclosure& enclosure, const Frame& frame);
 

@@ -17,6 +17,7 @@ struct DrawingView::Parts {
     QComboBox* layers = nullptr;
     QComboBox* cases = nullptr;
     QCheckBox* walls = nullptr;
+    QCheckBox* grid = nullptr;
     QLabel* cases_label = nullptr;
     QLabel* title = nullptr;
     SharedAssessment assessment;
@@ -75,7 +76,9 @@ DrawingView::DrawingView(words::UnitSystem units, QWidget* parent) : QWidget(par
             emit elementChosen(id);
         }
     });
-    connect(parts_->sheet, &Sheet::dragged, this, &DrawingView::deviceDragged);
+    connect(parts_->sheet, &Sheet::edited, this, &DrawingView::enclosureEdited);
+    connect(parts_->sheet, &Sheet::duplicateWanted, this, &DrawingView::duplicateWanted);
+    connect(parts_->sheet, &Sheet::fieldWanted, this, &DrawingView::fieldWanted);
     parts_->title = new QLabel(this);
     QFont bold = font();
     bold.setBold(true);
@@ -98,6 +101,10 @@ DrawingView::DrawingView(words::UnitSystem units, QWidget* parent) : QWidget(par
     parts_->walls->setObjectName(QStringLiteral("wallsBox"));
     parts_->walls->setAccessibleName(tr("Fold out the walls, with the top beside them"));
     parts_->walls->setToolTip(parts_->walls->accessibleName());
+    parts_->grid = new QCheckBox(tr("&grid"), this);
+    parts_->grid->setObjectName(QStringLiteral("gridBox"));
+    parts_->grid->setAccessibleName(tr("Faint lines at round distances"));
+    parts_->grid->setToolTip(parts_->grid->accessibleName());
     auto* row = new QHBoxLayout;
     row->setContentsMargins(10, 6, 10, 4);
     row->setSpacing(6);
@@ -105,6 +112,7 @@ DrawingView::DrawingView(words::UnitSystem units, QWidget* parent) : QWidget(par
     row->addWidget(layer_label);
     row->addWidget(parts_->layers);
     row->addWidget(parts_->walls);
+    row->addWidget(parts_->grid);
     row->addWidget(parts_->cases_label);
     row->addWidget(parts_->cases);
     auto* column = new QVBoxLayout(this);
@@ -122,6 +130,10 @@ DrawingView::DrawingView(words::UnitSystem units, QWidget* parent) : QWidget(par
     });
     connect(parts_->walls, &QCheckBox::toggled, this, [this](bool unfolded) {
         parts_->sheet->picture.unfolded = unfolded;
+        parts_->sheet->redraw();
+    });
+    connect(parts_->grid, &QCheckBox::toggled, this, [this](bool shown) {
+        parts_->sheet->picture.grid = shown;
         parts_->sheet->redraw();
     });
     connect(parts_->cases, &QComboBox::currentIndexChanged, this, [this] {

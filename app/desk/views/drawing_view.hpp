@@ -28,8 +28,10 @@ public:
 
 signals:
     void elementChosen(const QString& id); // clicked on the drawing
-    // A lamp is being dragged over the plan; `drag` counts the drags, each of which is one step to undo.
-    void deviceDragged(const QString& id, const QPointF& to_m, int drag);
+    // Something was moved, resized, turned or taken out; edits of the same `field` are one step of undo.
+    void enclosureEdited(const QString& text, const QString& field, const loam::plan::Enclosure& changed);
+    void duplicateWanted(const QString& id);
+    void fieldWanted(const QString& id); // the form is to come to it
 
 private:
     struct Parts;

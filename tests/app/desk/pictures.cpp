@@ -19,6 +19,7 @@
 #include "app/desk/session/comparison_choice.hpp"
 #include "app/desk/session/plan_files.hpp"
 #include "app/desk/session/settings.hpp"
+#include "app/desk/views/sheet.hpp"
 #include "app/desk/window.hpp"
 #include "app/files/guidance.hpp"
 #include "app/files/identity.hpp"
@@ -144,6 +145,11 @@ int main(int argc, char** argv)
          {QStringLiteral("layer"), QStringLiteral("What is laid over the floor, from 0."), QStringLiteral("number"),
           QStringLiteral("0")},
          {QStringLiteral("walls"), QStringLiteral("Fold the walls out.")},
+         {QStringLiteral("grid"), QStringLiteral("Draw the grid.")},
+         {QStringLiteral("choose"), QStringLiteral("Thing of the drawing to choose, as if just moved."),
+          QStringLiteral("id")},
+         {QStringLiteral("zoom"), QStringLiteral("How much the drawing is enlarged."), QStringLiteral("factor"),
+          QStringLiteral("1")},
          {QStringLiteral("course"), QStringLiteral("Day or drill that the chart of hours shows, from 0."),
           QStringLiteral("number"), QStringLiteral("0")},
          {QStringLiteral("compare"), QStringLiteral("Plan to compare with; its tab is shown."), QStringLiteral("file")},
@@ -195,6 +201,15 @@ int main(int argc, char** argv)
     window.findChild<QComboBox*>(QStringLiteral("layerChooser"))
         ->setCurrentIndex(parser.value(QStringLiteral("layer")).toInt());
     window.findChild<QCheckBox*>(QStringLiteral("wallsBox"))->setChecked(parser.isSet(QStringLiteral("walls")));
+    window.findChild<QCheckBox*>(QStringLiteral("gridBox"))->setChecked(parser.isSet(QStringLiteral("grid")));
+    auto* sheet = window.findChild<loam::desk::Sheet*>(QStringLiteral("sheet"));
+    sheet->zoom_by(parser.value(QStringLiteral("zoom")).toDouble(), QRectF(sheet->rect()).center());
+    if (const QString id = parser.value(QStringLiteral("choose")); !id.isEmpty()) {
+        emit sheet->chosen(id);
+        sheet->picture.in_hand = loam::drawing::InHand{id, {QLineF(0.0, 0.1, 0.5, 0.1)}};
+        sheet->setFocus();
+        sheet->redraw();
+    }
     if (parser.isSet(QStringLiteral("pointer"))) {
         point_at(*window.findChild<QWidget*>(QStringLiteral("sheet")), parser.value(QStringLiteral("pointer")));
     }
