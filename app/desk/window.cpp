@@ -154,6 +154,7 @@ void Window::wire_panels()
         form_->reveal(where, enclosure);
         drawing_->highlight(where);
     });
+    connect(results_, &ResultsPanel::enclosureChosen, form_, &FormPanel::choose_enclosure);
     connect(drawing_, &DrawingView::elementChosen, this,
             [this](const QString& id) { form_->reveal(id, form_->enclosure()); });
     connect(drawing_, &DrawingView::enclosureEdited, this, &Window::take_enclosure);

@@ -79,6 +79,8 @@ private:
     void refresh_status();
     void print_sheets(bool to_pdf);
     void manage_prices();
+    void find_command();
+    void export_drawing();
     void export_shopping();
     void export_costs();
     bool may_hand_out(); // says so where the figures are not there yet

@@ -9,14 +9,17 @@
 #include <QUndoStack>
 
 #include "app/desk/about.hpp"
+#include "app/desk/command_finder.hpp"
 #include "app/desk/document/plan_document.hpp"
 #include "app/desk/prices/price_lists_dialog.hpp"
+#include "app/desk/print/drawing_export.hpp"
 #include "app/desk/print/sheet_printing.hpp"
 #include "app/desk/session/comparison_choice.hpp"
 #include "app/desk/session/csv_export.hpp"
 #include "app/desk/session/plan_files.hpp"
 #include "app/desk/session/price_choice.hpp"
 #include "app/desk/session/settings.hpp"
+#include "app/desk/views/drawing_view.hpp"
 #include "app/report/cost_rows.hpp"
 #include "app/report/shopping.hpp"
 
@@ -57,6 +60,7 @@ void Window::build_file_menu()
     add(menu, tr("&Print sheets…"), "filePrint", QKeySequence::Print, this, [this] { print_sheets(false); });
     add(menu, tr("Sheets as P&DF…"), "filePdf", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), this,
         [this] { print_sheets(true); });
+    add(menu, tr("&Export the drawing…"), "fileDrawing", {}, this, [this] { export_drawing(); });
     menu.addSeparator();
     add(menu, tr("&Quit"), "fileQuit", QKeySequence::Quit, this, [this] { close(); });
 }
@@ -131,9 +135,9 @@ void Window::build_compare_menu()
 void Window::build_prices_menu()
 {
     QMenu& menu = *menuBar()->addMenu(tr("&Prices"));
-    add(menu, tr("Price &lists…"), "pricesLists", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_R), this,
-        [this] { manage_prices(); })
-        ->setStatusTip(tr("Which price list is in use; edit, copy, take in, write out, compare and delete lists."));
+    add(menu, tr("Price &lists…"), "pricesLists", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_R), this, [this] {
+        manage_prices();
+    })->setStatusTip(tr("Which price list is in use; edit, copy, take in, write out, compare and delete lists."));
     menu.addSeparator();
     add(menu, tr("&Use a price list file…"), "pricesUse", {}, prices_, [this] { prices_->choose_asking(); });
     add(menu, tr("Use the &invented prices"), "pricesBuiltIn", {}, prices_, [this] { prices_->use_built_in(); });
@@ -174,8 +178,23 @@ void Window::build_view_menu()
 void Window::build_help_menu()
 {
     QMenu& menu = *menuBar()->addMenu(tr("&Help"));
+    add(menu, tr("&Find a command…"), "helpFind", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_F), this,
+        [this] { find_command(); });
     add(menu, tr("&Cautions"), "helpCautions", {}, this, [this] { show_cautions(this); });
     add(menu, tr("&About Loamstead"), "helpAbout", {}, this, [this] { show_about(this); });
+}
+
+void Window::find_command()
+{
+    CommandFinder finder(*menuBar(), this);
+    if (finder.exec() == QDialog::Accepted && finder.chosen() != nullptr) {
+        finder.chosen()->trigger();
+    }
+}
+
+void Window::export_drawing()
+{
+    say_exported(export_drawing_asking(drawing_->picture(), document_->display_name(), this));
 }
 
 void Window::manage_prices()
@@ -216,7 +235,7 @@ void Window::export_costs()
 void Window::say_exported(const QString& path)
 {
     if (!path.isEmpty()) {
-        statusBar()->showMessage(tr("The table was saved as “%1”.").arg(path), 10000);
+        statusBar()->showMessage(tr("Saved as “%1”.").arg(path), 10000);
     }
 }
 

@@ -4,6 +4,7 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
+#include <QStandardPaths>
 
 #include "app/files/bytes.hpp"
 
@@ -71,6 +72,8 @@ QString PriceShelf::remove(const QString& path) const
     if (!holds(path)) {
         return say("“%1” is not one of the lists kept here.").arg(shown_path(path));
     }
+    // Where the user's data folder is missing Qt would put the waste bin into the folder that we happen to stand in.
+    QDir().mkpath(QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation));
     return QFile::moveToTrash(path) || QFile::remove(path) ? QString()
                                                            : say("“%1” can't be deleted.").arg(shown_path(path));
 }

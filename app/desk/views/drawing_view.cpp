@@ -193,6 +193,11 @@ void DrawingView::set_units(words::UnitSystem units)
     parts_->sheet->redraw();
 }
 
+const drawing::Picture& DrawingView::picture() const
+{
+    return parts_->sheet->picture;
+}
+
 void DrawingView::highlight(const QString& element)
 {
     parts_->sheet->picture.highlighted = element;

@@ -6,6 +6,7 @@
 #include <memory>
 
 #include "app/desk/document/runner.hpp"
+#include "app/drawing/enclosure_drawing.hpp"
 #include "app/words/units.hpp"
 #include "core/plan/plan.hpp"
 
@@ -25,6 +26,7 @@ public:
     assess::LookAt shown() const;
     void set_units(words::UnitSystem units);
     void highlight(const QString& element); // id; empty: nothing
+    const drawing::Picture& picture() const;
 
 signals:
     void elementChosen(const QString& id); // clicked on the drawing

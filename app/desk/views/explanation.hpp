@@ -5,6 +5,7 @@
 #include <QString>
 #include <optional>
 
+#include "app/words/speaker.hpp"
 #include "core/explain.hpp"
 
 namespace loam::desk {
@@ -20,6 +21,8 @@ struct Explanation {
     QString where;  // plan element id or JSON Pointer
     QString enclosure;
 };
+
+Explanation explanation_of(const Finding& finding, const words::Speaker& speaker);
 
 // Items of the result tables carry their explanation under this role.
 inline constexpr int explanation_role = Qt::UserRole + 1;

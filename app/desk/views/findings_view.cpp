@@ -32,22 +32,6 @@ std::array<Group, 6> groups()
          {QObject::tr("Good to know"), [](const Finding& f) { return f.verdict == Verdict::fits && !is_caution(f); }}}};
 }
 
-Explanation explain(const Finding& finding, const words::Speaker& speaker)
-{
-    const Judgement judgement{finding.verdict, finding.direction};
-    Explanation explanation;
-    explanation.title = speaker.finding(finding);
-    explanation.judgement = judgement;
-    explanation.verdict_words = words::verdict(judgement, words::subject_of(finding.code));
-    explanation.remedy = speaker.remedy(finding);
-    explanation.how = speaker.method(finding.because);
-    explanation.inputs = speaker.inputs(finding.because);
-    explanation.source = words::source(finding.because.source);
-    explanation.where = QString::fromStdString(finding.where);
-    explanation.enclosure = QString::fromStdString(finding.enclosure);
-    return explanation;
-}
-
 QStandardItem* heading_item(const QString& text)
 {
     auto* item = new QStandardItem(text);
@@ -58,7 +42,7 @@ QStandardItem* heading_item(const QString& text)
 
 QStandardItem* finding_item(const Finding& finding, const words::Speaker& speaker)
 {
-    const Explanation explanation = explain(finding, speaker);
+    const Explanation explanation = explanation_of(finding, speaker);
     auto* item = new QStandardItem(explanation.title);
     item->setData(QVariant::fromValue(explanation), explanation_role);
     item->setData(explanation.remedy, remedy_role);

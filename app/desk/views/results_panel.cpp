@@ -13,6 +13,7 @@
 #include "app/desk/views/courses_view.hpp"
 #include "app/desk/views/figures_view.hpp"
 #include "app/desk/views/findings_view.hpp"
+#include "app/desk/views/overview_view.hpp"
 #include "app/desk/views/shopping_view.hpp"
 #include "app/desk/views/trial_readings.hpp"
 #include "app/desk/views/what_if_view.hpp"
@@ -36,6 +37,7 @@ struct ResultsPanel::Parts {
     ShoppingView* shopping = nullptr;
     CostsView* costs = nullptr;
     ComparisonView* comparison = nullptr;
+    OverviewView* overview = nullptr;
     QString compared_with; // empty: nothing
     SharedAssessment other;
     WhyPane* why = nullptr;
@@ -88,6 +90,8 @@ void ResultsPanel::Parts::refresh()
     shopping->show_order(*assessment, plan, speaker);
     costs->show_costs(*assessment, speaker);
     refresh_comparison(speaker);
+    overview->show_rows(report::overview_rows(*assessment, speaker), speaker);
+    tabs->setTabVisible(tabs->indexOf(overview), assessment->enclosures.size() > 1); // one alone is its own overview
     const auto serious = std::count_if(assessment->findings.begin(), assessment->findings.end(), [](const Finding& f) {
         return f.verdict == Verdict::danger || f.verdict == Verdict::falls_short;
     });
@@ -107,6 +111,7 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
     parts_->shopping = new ShoppingView(this);
     parts_->costs = new CostsView(this);
     parts_->comparison = new ComparisonView(this);
+    parts_->overview = new OverviewView(this);
     parts_->why = new WhyPane(this);
     parts_->tabs = new QTabWidget(this);
     parts_->tabs->setObjectName(QStringLiteral("resultTabs"));
@@ -119,6 +124,8 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
     parts_->tabs->addTab(parts_->shopping, tr("Shopping"));
     parts_->tabs->addTab(parts_->costs, tr("Costs"));
     parts_->tabs->addTab(parts_->comparison, tr("Comparison"));
+    parts_->tabs->addTab(parts_->overview, tr("All boxes"));
+    parts_->tabs->setTabVisible(parts_->tabs->indexOf(parts_->overview), false);
     parts_->tabs->setTabVisible(parts_->tabs->indexOf(parts_->comparison), false);
     parts_->stale = new QLabel(tr("Working out the new figures; these are the last ones."), this);
     parts_->stale->setObjectName(QStringLiteral("staleNote"));
@@ -152,8 +159,9 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
                     explain(index.data(explanation_role));
                 }
             });
-    for (QTreeWidget* table : {static_cast<QTreeWidget*>(parts_->figures), parts_->shopping->table(),
-                               parts_->costs->table(), parts_->year->table(), parts_->comparison->table()}) {
+    for (QTreeWidget* table :
+         {static_cast<QTreeWidget*>(parts_->figures), parts_->shopping->table(), parts_->costs->table(),
+          parts_->year->table(), parts_->comparison->table(), static_cast<QTreeWidget*>(parts_->overview)}) {
         connect(table, &QTreeWidget::currentItemChanged, this, [this, table, explain](QTreeWidgetItem* item) {
             const QWidget* tab = parts_->tabs->currentWidget();
             if (item != nullptr && (tab == table || tab->isAncestorOf(table))) { // what is in view has the pane
@@ -194,6 +202,7 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
     connect(parts_->comparison, &ComparisonView::exportWanted, this,
             [this] { emit comparisonExportWanted(parts_->comparison->csv()); });
     connect(parts_->comparison, &ComparisonView::closed, this, &ResultsPanel::comparisonClosed);
+    connect(parts_->overview, &OverviewView::enclosureChosen, this, &ResultsPanel::enclosureChosen);
     connect(parts_->why, &WhyPane::placeChosen, this, &ResultsPanel::placeChosen);
     connect(parts_->findings, &QListView::doubleClicked, this, [this](const QModelIndex& index) {
         const auto explanation = index.data(explanation_role).value<Explanation>();

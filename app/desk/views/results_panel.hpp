@@ -31,6 +31,7 @@ public:
     void hide_other();
 
 signals:
+    void enclosureChosen(const QString& id); // in the overview
     void comparisonClosed();
     // A line of the order was ticked off, or is to be bought after all.
     void haveIt(const loam::assess::ShoppingLine& line, bool have);

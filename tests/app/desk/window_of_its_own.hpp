@@ -22,6 +22,7 @@ protected:
     QStringList load_guidance()
     {
         qputenv("XDG_CONFIG_HOME", home_.path().toUtf8());
+        qputenv("XDG_DATA_HOME", home_.filePath(QStringLiteral("data")).toUtf8()); // the waste bin too
         files::set_identity(*QCoreApplication::instance());
         files::Guidance guidance = files::load_guidance(QString());
         catalog_ = std::make_shared<const catalog::Catalog>(std::move(guidance.catalog));
