@@ -51,43 +51,102 @@ std::optional<double> turned_for_c(const assess::Context& context, const assess:
     return std::nullopt;
 }
 
-// Readings are nearly straight in the level: along the line through nought and the last level tried.
-std::optional<climate::CaseResult> solve_turned(climate::Box box, const std::vector<std::string>& dimmers,
-                                                std::optional<double> wanted_c, const climate::Case& room,
-                                                climate::Workspace& workspace, const std::stop_token& stop,
-                                                const Fineness& fineness)
-{
-    const auto at = [&](double level) {
-        turn(box, dimmers, level);
-        auto result = climate::solve_likely(box, room, workspace, stop, fineness.cells);
+// The box with its dimmers at a level, solved.
+class Turning {
+public:
+    Turning(climate::Box box, const std::vector<std::string>& dimmers, const climate::Case& room,
+            climate::Workspace& workspace, const std::stop_token& stop, const Fineness& fineness)
+        : box_(std::move(box)), dimmers_(dimmers), room_(room), workspace_(workspace), stop_(stop), fineness_(fineness)
+    {
+    }
+
+    // Reads the basking spot; false: no solution.
+    bool at(double level)
+    {
+        turn(box_, dimmers_, level);
+        result = climate::solve_likely(box_, room_, workspace_, stop_, fineness_.cells);
         if (result) {
-            result->basking.surface_c.likely += fineness.peak_k;
+            result->basking.surface_c.likely += fineness_.peak_k;
+            reading_c = result->basking.surface_c.likely;
         }
-        return result;
-    };
-    auto result = at(1.0);
-    if (!room.day || dimmers.empty() || !wanted_c || !result || result->basking.surface_c.likely <= *wanted_c) {
-        return result;
+        return result.has_value();
     }
-    double level = 1.0;
-    double reading_c = result->basking.surface_c.likely;
-    auto dark = at(0.0);
-    if (!dark) {
-        return dark;
+
+    std::optional<climate::CaseResult> result;
+    double reading_c = 0.0;
+
+private:
+    climate::Box box_;
+    const std::vector<std::string>& dimmers_;
+    const climate::Case& room_;
+    climate::Workspace& workspace_;
+    const std::stop_token& stop_;
+    const Fineness& fineness_;
+};
+
+constexpr double close_k = 0.1;
+
+// Readings are nearly straight in the level: along the line through nought and the last level tried. False: no
+// solution.
+bool turn_from_full(Turning& turning, double wanted_c, Turned& turned)
+{
+    turned = {};
+    if (!turning.at(1.0) || turning.reading_c <= wanted_c) {
+        return turning.result.has_value();
     }
-    const double dark_c = dark->basking.surface_c.likely;
+    const double full_c = turning.reading_c;
+    if (!turning.at(0.0)) {
+        return false;
+    }
+    const double dark_c = turning.reading_c;
+    turning.reading_c = full_c;
     constexpr int most_rounds = 4;
-    constexpr double close_k = 0.1;
-    for (int round = 0; round < most_rounds && reading_c > dark_c && std::abs(reading_c - *wanted_c) > close_k;
+    for (int round = 0;
+         round < most_rounds && turning.reading_c > dark_c && std::abs(turning.reading_c - wanted_c) > close_k;
          ++round) {
-        level = std::clamp(level * (*wanted_c - dark_c) / (reading_c - dark_c), 0.0, 1.0);
-        result = at(level);
-        if (!result) {
-            return result;
+        turned.c_per_level = (turning.reading_c - dark_c) / turned.level;
+        turned.level = std::clamp((wanted_c - dark_c) / turned.c_per_level, 0.0, 1.0);
+        if (!turning.at(turned.level)) {
+            return false;
         }
-        reading_c = result->basking.surface_c.likely;
     }
-    return result;
+    return true;
+}
+
+// From where the outfit before stood: mostly a step or two. False: no solution, or it is not to be had this way.
+bool turn_on(Turning& turning, double wanted_c, Turned& turned)
+{
+    constexpr int most_rounds = 3;
+    if (turned.c_per_level <= 0.0 || !turning.at(turned.level)) {
+        return false;
+    }
+    for (int round = 0; round < most_rounds; ++round) {
+        const double level = std::clamp(turned.level + (wanted_c - turning.reading_c) / turned.c_per_level, 0.0, 1.0);
+        if (std::abs(turning.reading_c - wanted_c) <= close_k || level == turned.level) {
+            return true;
+        }
+        turned.level = level;
+        if (!turning.at(level)) {
+            return false;
+        }
+    }
+    return std::abs(turning.reading_c - wanted_c) <= close_k;
+}
+
+std::optional<climate::CaseResult> solve_turned(const climate::Box& box, const std::vector<std::string>& dimmers,
+                                                std::optional<double> wanted_c, const climate::Case& room,
+                                                Starts& starts, const std::stop_token& stop, const Fineness& fineness)
+{
+    Turning turning(box, dimmers, room, starts.workspace, stop, fineness);
+    if (!room.day || dimmers.empty() || !wanted_c) {
+        turning.at(1.0);
+        return std::move(turning.result);
+    }
+    Turned& turned = starts.turned[room.id];
+    if (!turn_on(turning, *wanted_c, turned)) {
+        turn_from_full(turning, *wanted_c, turned);
+    }
+    return std::move(turning.result);
 }
 
 } // namespace
@@ -148,7 +207,7 @@ std::optional<double> QuickClimate::drawn_w(std::string_view id, const std::stri
 }
 
 std::optional<QuickClimate> quick_climate(const plan::Plan& plan, const catalog::Catalog& catalog, std::size_t place,
-                                          const std::vector<std::string_view>& cases, climate::Workspace& workspace,
+                                          const std::vector<std::string_view>& cases, Starts& starts,
                                           std::stop_token stop, const Fineness& fineness)
 {
     const assess::Context context{plan, catalog, {}};
@@ -164,8 +223,8 @@ std::optional<QuickClimate> quick_climate(const plan::Plan& plan, const catalog:
         if (std::find(cases.begin(), cases.end(), room.id) == cases.end()) {
             continue;
         }
-        auto result = solve_turned(set_up->box, set_up->free_dimmers, turned_for_c(context, housed, room), room,
-                                   workspace, stop, fineness);
+        auto result = solve_turned(set_up->box, set_up->free_dimmers, turned_for_c(context, housed, room), room, starts,
+                                   stop, fineness);
         if (!result || !result->converged) {
             return std::nullopt;
         }

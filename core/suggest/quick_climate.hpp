@@ -2,8 +2,10 @@
 #pragma once
 
 #include <limits>
+#include <map>
 #include <optional>
 #include <stop_token>
+#include <string>
 #include <vector>
 
 #include "core/assess/climate_stage.hpp"
@@ -53,10 +55,20 @@ struct Fineness {
     double no_use_from = std::numeric_limits<double>::infinity();
 };
 
+// What one solution tells the next: where the solver starts, and how far dimmers were turned, by the case.
+struct Turned {
+    double level = 1.0;
+    double c_per_level = 0.0; // of the basking spot; nought: not known
+};
+struct Starts {
+    climate::Workspace workspace;
+    std::map<std::string, Turned> turned;
+};
+
 // The cases named, of the enclosure `place` of the plan; dimmers that the keeper turns stand as the basking spot asks.
 // nullopt: stopped, not computable, of no use, or a balance did not close.
 std::optional<QuickClimate> quick_climate(const plan::Plan& plan, const catalog::Catalog& catalog, std::size_t place,
-                                          const std::vector<std::string_view>& cases, climate::Workspace& workspace,
+                                          const std::vector<std::string_view>& cases, Starts& starts,
                                           std::stop_token stop, const Fineness& fineness = {});
 
 } // namespace loam::suggest

@@ -73,7 +73,7 @@ void keep_least_strained(Places& places, std::size_t most)
 template <class MakeTuning> void refine_best(std::vector<std::optional<Found>>& tuned, const MakeTuning& make_tuning)
 {
     constexpr std::size_t refined = 6;
-    constexpr std::size_t polished = 3;
+    constexpr std::size_t polished = 2;
     constexpr int looks = 70;
     constexpr int sharp_looks = 40;
     Places best;

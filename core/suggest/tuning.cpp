@@ -43,7 +43,7 @@ bool Tuning::learn_peak(const Outfit& outfit)
     }
     const auto plan = wearing(burning);
     const auto spread = in(burning, winter_day);
-    climate::Workspace fresh;
+    Starts fresh;
     const auto sharp =
         plan ? quick_climate(*plan, catalog_, place_, winter_day, fresh, stop_, {.cells = {}}) : std::nullopt;
     if (!spread || !sharp) {

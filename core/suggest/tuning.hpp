@@ -106,7 +106,7 @@ private:
     Wanted wanted_;
     void step_on(Found& found, int& most_looks, bool& better);
 
-    climate::Workspace starts_;
+    Starts starts_;
     climate::Resolution cells_ = wide_cells;
     double peak_k_ = 0.0; // by which wide cells read the basking spot too cold: they spread its peak
 };

@@ -272,7 +272,7 @@ TEST_CASE("a shallow bed is filled up to what its animals dig, and a deep one st
 TEST_CASE("the quick climate is within half a kelvin of the assessment's, the peak of the basking spot apart")
 {
     const plan::Plan plan = example("first-setup");
-    climate::Workspace starts;
+    suggest::Starts starts;
     const auto quick = suggest::quick_climate(plan, shipped_catalog(), 0, {"winter-day", "summer-night"}, starts, {});
     REQUIRE(quick);
     const assess::Assessment fine = whole(plan);
