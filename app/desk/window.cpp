@@ -175,7 +175,7 @@ void Window::wire_panels()
     });
     connect(trials_, &TrialRunner::tried, &what_if, &WhatIfView::show_answer);
     connect(&what_if, &WhatIfView::taken, this, &Window::take_trial);
-    connect(welcome_, &WelcomeBar::startOwn, files_, &PlanFiles::start_new);
+    connect(welcome_, &WelcomeBar::startOwn, this, &Window::start_first_plan);
     connect(welcome_, &WelcomeBar::openFile, files_, &PlanFiles::open_asking);
     connect(&settings_, &Settings::unitsChanged, this, [this](words::UnitSystem units) {
         form_->set_units(units);

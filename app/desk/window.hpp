@@ -79,6 +79,7 @@ private:
     void refresh_status();
     void print_sheets(bool to_pdf);
     void manage_prices();
+    void start_first_plan();
     void find_command();
     void export_drawing();
     void export_shopping();

@@ -2,6 +2,7 @@
 #include "app/desk/window.hpp"
 
 #include <QActionGroup>
+#include <QDate>
 #include <QFileInfo>
 #include <QMenuBar>
 #include <QMessageBox>
@@ -19,7 +20,9 @@
 #include "app/desk/session/plan_files.hpp"
 #include "app/desk/session/price_choice.hpp"
 #include "app/desk/session/settings.hpp"
+#include "app/desk/start/first_setup.hpp"
 #include "app/desk/views/drawing_view.hpp"
+#include "app/desk/welcome_bar.hpp"
 #include "app/report/cost_rows.hpp"
 #include "app/report/shopping.hpp"
 
@@ -43,6 +46,8 @@ void Window::build_file_menu()
 {
     QMenu& menu = *menuBar()->addMenu(tr("&File"));
     add(menu, tr("&New plan"), "fileNew", QKeySequence::New, files_, [this] { files_->start_new(); });
+    add(menu, tr("&First plan, step by step…"), "fileFirst", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N), this,
+        [this] { start_first_plan(); });
     add(menu, tr("&Open…"), "fileOpen", QKeySequence::Open, files_, [this] { files_->open_asking(); });
     recent_menu_ = menu.addMenu(tr("Open &recent"));
     recent_menu_->setObjectName(QStringLiteral("recentMenu"));
@@ -182,6 +187,21 @@ void Window::build_help_menu()
         [this] { find_command(); });
     add(menu, tr("&Cautions"), "helpCautions", {}, this, [this] { show_cautions(this); });
     add(menu, tr("&About Loamstead"), "helpAbout", {}, this, [this] { show_about(this); });
+}
+
+void Window::start_first_plan()
+{
+    if (!files_->may_discard()) {
+        return;
+    }
+    const QDate date = QDate::currentDate();
+    FirstSetup setup(catalog_, settings_.units(), std::chrono::year(date.year()) / date.month() / date.day(), this);
+    if (setup.exec() == QDialog::Accepted) {
+        if (const auto plan = setup.plan()) {
+            document_->reset(*plan, QString(), true);
+            welcome_->hide();
+        }
+    }
 }
 
 void Window::find_command()

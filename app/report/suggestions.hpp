@@ -20,6 +20,9 @@ std::string suggestions_json(const Suggestions& suggestions, const catalog::Cata
 QString text_suggestions(const Suggestions& suggestions, const catalog::Catalog& catalog,
                          const words::Formatter& formatter);
 
+// In two lines: what it is best in and costs, and what it consists of.
+QString suggestion_in_short(const suggest::Suggestion& suggestion, const words::Formatter& formatter);
+
 // "cheapest-to-buy", "cheapest-over-years", "widest-margin".
 const char* merit_id(suggest::Merit merit);
 

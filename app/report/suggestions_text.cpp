@@ -172,4 +172,27 @@ QString text_suggestions(const Suggestions& suggestions, const catalog::Catalog&
                            "an electrician's work; an ill animal is a vet's."));
 }
 
+QString suggestion_in_short(const suggest::Suggestion& suggestion, const Formatter& formatter)
+{
+    QStringList merits;
+    for (const suggest::Merit merit : suggestion.merits) {
+        merits << merit_words(merit);
+    }
+    const assess::Costs& costs = suggestion.assessment.costs;
+    const QString money = costs.prices_match_currency ? formatter.money(costs.startup)
+                                                      : say("cost not known: the price list is in another currency");
+    QStringList parts;
+    for (const plan::Enclosure& enclosure : suggestion.plan.enclosures) {
+        for (const plan::Device& device : enclosure.equipment) {
+            parts << say("%1 %2").arg(words::device_kind(device.kind), device_text(device, formatter));
+        }
+        const double misting_l = enclosure.moisture.misting_l_per_day.value_or(0.0);
+        if (misting_l > 0.0) {
+            parts << say("misting %1 a day").arg(formatter.value(misting_l, Quantity::volume));
+        }
+    }
+    return say("%1: %2 to begin").arg(words::capitalised(merits.join(QStringLiteral(", "))), money) +
+           QLatin1Char('\n') + parts.join(QStringLiteral("; "));
+}
+
 } // namespace loam::report

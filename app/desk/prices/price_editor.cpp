@@ -148,6 +148,7 @@ QWidget* PriceEditor::build_table()
     table_->setWordWrap(false);
     table_->setTabKeyNavigation(true);
     table_->verticalHeader()->hide();
+    table_->setCornerButtonEnabled(false); // a nameless button
     table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 9);
     table_->horizontalHeader()->setStretchLastSection(false);
     const auto column = [](PriceColumn which) { return static_cast<int>(which); };
