@@ -1,6 +1,7 @@
 #include "app/desk/command_finder.hpp"
 
 #include <QAction>
+#include <QCoreApplication>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QListWidget>

@@ -20,8 +20,10 @@ std::string suggestions_json(const Suggestions& suggestions, const catalog::Cata
 QString text_suggestions(const Suggestions& suggestions, const catalog::Catalog& catalog,
                          const words::Formatter& formatter);
 
-// In two lines: what it is best in and costs, and what it consists of.
-QString suggestion_in_short(const suggest::Suggestion& suggestion, const words::Formatter& formatter);
+// In two lines: what it is best in and costs, and what it consists of; where it does not meet every target a third one
+// with the most serious thing that stands in the way.
+QString suggestion_in_short(const suggest::Suggestion& suggestion, const catalog::Catalog& catalog,
+                            const words::Formatter& formatter);
 
 // "cheapest-to-buy", "cheapest-over-years", "widest-margin".
 const char* merit_id(suggest::Merit merit);

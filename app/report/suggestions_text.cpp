@@ -172,7 +172,8 @@ QString text_suggestions(const Suggestions& suggestions, const catalog::Catalog&
                            "an electrician's work; an ill animal is a vet's."));
 }
 
-QString suggestion_in_short(const suggest::Suggestion& suggestion, const Formatter& formatter)
+QString suggestion_in_short(const suggest::Suggestion& suggestion, const catalog::Catalog& catalog,
+                            const Formatter& formatter)
 {
     QStringList merits;
     for (const suggest::Merit merit : suggestion.merits) {
@@ -191,8 +192,15 @@ QString suggestion_in_short(const suggest::Suggestion& suggestion, const Formatt
             parts << say("misting %1 a day").arg(formatter.value(misting_l, Quantity::volume));
         }
     }
-    return say("%1: %2 to begin").arg(words::capitalised(merits.join(QStringLiteral(", "))), money) +
-           QLatin1Char('\n') + parts.join(QStringLiteral("; "));
+    QStringList lines{say("%1: %2 to begin").arg(words::capitalised(merits.join(QStringLiteral(", "))), money),
+                      parts.join(QStringLiteral("; "))};
+    const std::vector<Finding> in_the_way = suggest::obstacles(suggestion.assessment);
+    if (!in_the_way.empty()) {
+        const Speaker speaker(formatter, suggestion.plan, catalog);
+        lines << words::capitalised(words::verdict(in_the_way.front().verdict)) + QStringLiteral(": ") +
+                     speaker.finding(in_the_way.front());
+    }
+    return lines.join(QLatin1Char('\n'));
 }
 
 } // namespace loam::report

@@ -29,6 +29,7 @@ NewItemDialog::NewItemDialog(const std::vector<Choice>& needs, words::Formatter 
     price_->setObjectName(QStringLiteral("newItemPrice"));
     missing_->setTextFormat(Qt::PlainText);
     missing_->setWordWrap(true);
+    missing_->setMinimumHeight(2 * fontMetrics().lineSpacing()); // the longer of its texts takes two lines
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     add_ = buttons->addButton(tr("&Add it"), QDialogButtonBox::AcceptRole);
     add_->setObjectName(QStringLiteral("newItemAdd"));

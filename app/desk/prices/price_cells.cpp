@@ -236,22 +236,22 @@ std::optional<PriceCell> cell_of_problem(const std::string& pointer)
     const QString member = match.captured(3);
     // A pack as a whole is refused where its prices are out of order.
     static const struct {
-        bool in_pack;
         const char* member;
         PriceColumn column;
-    } columns[] = {{false, "serves", PriceColumn::need},
-                   {false, "fits_from", PriceColumn::fits},
-                   {false, "fits_to", PriceColumn::fits},
-                   {false, "unit", PriceColumn::unit},
-                   {false, "life_months", PriceColumn::months},
-                   {false, "life_hours", PriceColumn::hours},
-                   {true, "", PriceColumn::typical},
-                   {true, "name", PriceColumn::pack},
-                   {true, "amount", PriceColumn::amount},
-                   {true, "low", PriceColumn::low},
-                   {true, "typical", PriceColumn::typical},
-                   {true, "high", PriceColumn::high},
-                   {true, "mass_kg", PriceColumn::mass}};
+        bool in_pack;
+    } columns[] = {{"serves", PriceColumn::need, false},
+                   {"fits_from", PriceColumn::fits, false},
+                   {"fits_to", PriceColumn::fits, false},
+                   {"unit", PriceColumn::unit, false},
+                   {"life_months", PriceColumn::months, false},
+                   {"life_hours", PriceColumn::hours, false},
+                   {"", PriceColumn::typical, true},
+                   {"name", PriceColumn::pack, true},
+                   {"amount", PriceColumn::amount, true},
+                   {"low", PriceColumn::low, true},
+                   {"typical", PriceColumn::typical, true},
+                   {"high", PriceColumn::high, true},
+                   {"mass_kg", PriceColumn::mass, true}};
     for (const auto& row : columns) {
         if (row.in_pack == in_pack && member == QLatin1String(row.member)) {
             cell.column = row.column;

@@ -2,6 +2,7 @@
 
 #include <QGuiApplication>
 #include <QLocale>
+#include <QPalette>
 #include <algorithm>
 
 #include "app/desk/look/theme.hpp"

@@ -318,9 +318,9 @@ void FirstSetup::show_found(const SharedSuggestions& result)
                                   : tr("Nothing that was tried keeps every place in its target. These come nearest; "
                                        "the findings will say what is missing."));
     for (const suggest::Suggestion& one : all) {
-        choices_->addItem(report::suggestion_in_short(one, format_));
+        choices_->addItem(report::suggestion_in_short(one, *catalog_, format_));
     }
-    if (!all.empty()) {
+    if (meets) { // what falls short or is a danger is taken with open eyes only
         choices_->setCurrentRow(1);
     }
 }

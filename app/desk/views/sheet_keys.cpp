@@ -179,6 +179,8 @@ void Sheet::contextMenuEvent(QContextMenuEvent* event)
     if (event->reason() == QContextMenuEvent::Mouse) {
         choose(drawing::element_at(event->pos(), area(), picture));
     }
+    pointer_.reset(); // its readout would lie under the menu
+    update();
     const auto what = drawing::placed_thing(picture.enclosure, picture.highlighted);
     QMenu menu(this);
     menu.setObjectName(QStringLiteral("sheetMenu"));
