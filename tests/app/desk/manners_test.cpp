@@ -39,7 +39,8 @@ bool is_control(const QWidget& widget)
                       qobject_cast<const QLineEdit*>(widget.parentWidget()) != nullptr ||
                       qobject_cast<const QHeaderView*>(&widget) != nullptr ||
                       qobject_cast<const QTabBar*>(widget.parentWidget()) != nullptr ||
-                      widget.objectName().startsWith(QStringLiteral("qt_")) || widget.inherits("QComboBoxListView");
+                      widget.objectName().startsWith(QStringLiteral("qt_")) || widget.inherits("QComboBoxListView") ||
+                      widget.inherits("QTableCornerButton"); // never shown
     return one && !part;
 }
 
