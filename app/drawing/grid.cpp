@@ -8,10 +8,12 @@ namespace {
 
 void paint_lines(QPainter& painter, const QRectF& view, double step_px)
 {
-    for (double x = view.left() + step_px; x < view.right(); x += step_px) {
+    for (int line = 1; line * step_px < view.width(); ++line) {
+        const double x = view.left() + line * step_px;
         painter.drawLine(QPointF(x, view.top()), QPointF(x, view.bottom()));
     }
-    for (double y = view.bottom() - step_px; y > view.top(); y -= step_px) { // from the front, and from the base
+    for (int line = 1; line * step_px < view.height(); ++line) { // from the front, and from the base
+        const double y = view.bottom() - line * step_px;
         painter.drawLine(QPointF(view.left(), y), QPointF(view.right(), y));
     }
 }

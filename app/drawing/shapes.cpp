@@ -185,7 +185,7 @@ const Shape* shape_at(const QPointF& point, const std::vector<Shape>& shapes, bo
 
 QString element_at(const QPointF& point, const QRectF& area, const Picture& picture)
 {
-    const QString on_floor = thing_at(point, area, picture);
+    QString on_floor = thing_at(point, area, picture);
     if (!on_floor.isEmpty()) {
         return on_floor;
     }
