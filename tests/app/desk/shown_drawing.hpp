@@ -21,6 +21,7 @@ struct ShownDrawing {
         layers = view.findChild<QComboBox*>(QStringLiteral("layerChooser"));
         cases = view.findChild<QComboBox*>(QStringLiteral("caseChooser"));
         sheet = view.findChild<QWidget*>(QStringLiteral("sheet"));
+        layers->setFocus(); // the sheet shows when it has the focus
     }
     QImage image() const { return sheet->grab().toImage(); }
 
