@@ -47,7 +47,7 @@ void PriceTableModel::refresh()
     if (other_rows) {
         endResetModel();
     } else if (!places_.empty()) {
-        emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
+        emit dataChanged(index(0, 0), index(static_cast<int>(places_.size()) - 1, price_column_count - 1));
     }
 }
 
