@@ -6,6 +6,7 @@ namespace {
 
 const Option date{"--date", "YYYY-MM-DD", "assess as of this day; today where it is left out", "", false};
 const Option units{"--units", "SYSTEM", "metric (as without it) or us", "metric us", false};
+const Option language{"--language", "CODE", "names and sentences in en (as without it), de or es", "en de es", false};
 const Option prices{"--prices", "FILE", "use this price list; several: buy where it is best", "", false, true};
 
 } // namespace
@@ -21,6 +22,7 @@ std::span<const Command> commands()
           {"--field", "FILE.csv", "also write the temperatures over the floor, as CSV", "", false},
           date,
           units,
+          language,
           prices},
          1,
          1,
@@ -35,7 +37,8 @@ std::span<const Command> commands()
           {"--json", "", "for programs, as JSON", "", false},
           {"--aim", "AIM", "cheapest, fewest-packs or least-left-over", "cheapest fewest-packs least-left-over", false},
           date,
-          units},
+          units,
+          language},
          1,
          1000,
          run_shop,
@@ -44,7 +47,7 @@ std::span<const Command> commands()
         {"compare",
          "PLAN PLAN",
          "two plans side by side: space, climate, costs, orders",
-         {{"--json", "", "for programs, as JSON", "", false}, date, units, prices},
+         {{"--json", "", "for programs, as JSON", "", false}, date, units, language, prices},
          2,
          2,
          run_compare,
@@ -59,6 +62,7 @@ std::span<const Command> commands()
           {"--keep-box", "", "keep the box even where it is too small", "", false},
           date,
           units,
+          language,
           prices},
          1,
          1,
@@ -85,6 +89,7 @@ std::span<const Command> commands()
           {"--only", "SHEETS", "only these of shopping,budget,winter-rest", "shopping budget winter-rest", true},
           date,
           units,
+          language,
           prices},
          1,
          1,

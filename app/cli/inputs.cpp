@@ -10,6 +10,7 @@
 #include "app/files/guidance.hpp"
 #include "app/files/plan_file.hpp"
 #include "app/files/price_file.hpp"
+#include "app/words/language.hpp"
 #include "core/assess/assess.hpp"
 
 namespace loam::cli {
@@ -31,6 +32,19 @@ std::optional<std::chrono::year_month_day> date_of(const Arguments& arguments)
         return std::nullopt;
     }
     return calendar_day(date);
+}
+
+// English as always, or a translation with the marks of its own numbers.
+words::Formatter formatter_of(const Arguments& arguments)
+{
+    const bool us = arguments.value("--units") == QStringLiteral("us");
+    const words::UnitSystem units = us ? words::UnitSystem::us : words::UnitSystem::metric;
+    const QString language = arguments.value("--language").value_or(QStringLiteral("en"));
+    if (language == QStringLiteral("en")) {
+        return words::Formatter(units);
+    }
+    words::speak(language, QLocale(language));
+    return words::Formatter(units, QLocale(language));
 }
 
 // Each message behind the name of its file; one that names the file itself stands alone.
@@ -77,8 +91,7 @@ std::variant<Inputs, Exit> read_inputs(const Arguments& arguments)
     if (!date) {
         return Exit::wrong_usage;
     }
-    const bool us = arguments.value("--units") == QStringLiteral("us");
-    Inputs inputs{{}, {}, *date, words::Formatter(us ? words::UnitSystem::us : words::UnitSystem::metric)};
+    Inputs inputs{{}, {}, *date, formatter_of(arguments)};
     // All files are looked at before giving up, so that every problem is told at once.
     Exit worst = Exit::done;
     for (const QString& path : arguments.files) {

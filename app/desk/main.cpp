@@ -10,6 +10,7 @@
 #include "app/desk/window.hpp"
 #include "app/files/guidance.hpp"
 #include "app/files/identity.hpp"
+#include "app/words/language.hpp"
 
 namespace {
 
@@ -37,6 +38,9 @@ int main(int argc, char** argv)
     QGuiApplication::setDesktopFileName(QStringLiteral("invalid.loamstead.Loamstead"));
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/loamstead/icons/loamstead.svg")));
 
+    loam::desk::Settings settings;
+    loam::words::speak(settings.language());
+
     QCommandLineParser parser;
     parser.setApplicationDescription(QObject::tr("Plans indoor enclosures for reptiles and amphibians."));
     parser.addHelpOption();
@@ -44,7 +48,6 @@ int main(int argc, char** argv)
     parser.addPositionalArgument(QStringLiteral("plan"), QObject::tr("The plan to open."), QStringLiteral("[plan]"));
     parser.process(application);
 
-    loam::desk::Settings settings;
     loam::desk::apply_theme(application, settings.theme());
     QObject::connect(&settings, &loam::desk::Settings::themeChanged, &application,
                      [&application](loam::desk::Theme theme) { loam::desk::apply_theme(application, theme); });

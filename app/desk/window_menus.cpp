@@ -18,6 +18,7 @@
 #include "app/desk/session/comparison_choice.hpp"
 #include "app/desk/session/csv_export.hpp"
 #include "app/desk/session/plan_files.hpp"
+#include "app/desk/session/preferences.hpp"
 #include "app/desk/session/price_choice.hpp"
 #include "app/desk/session/settings.hpp"
 #include "app/desk/start/first_setup.hpp"
@@ -107,6 +108,10 @@ void Window::build_edit_menu()
     redo->setObjectName(QStringLiteral("editRedo"));
     redo->setShortcuts({QKeySequence(QKeySequence::Redo), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     menu.addAction(redo);
+    menu.addSeparator();
+    QAction* preferences = add(menu, tr("&Preferences…"), "editPreferences", QKeySequence(Qt::CTRL | Qt::Key_Comma),
+                               this, [this] { show_preferences(); });
+    preferences->setMenuRole(QAction::PreferencesRole);
 }
 
 void Window::build_compare_menu()
@@ -160,6 +165,9 @@ void Window::build_view_menu()
                 metric ? "unitsMetric" : "unitsUs", {}, this, [this, system] { settings_.set_units(system); });
         action->setCheckable(true);
         action->setChecked(settings_.units() == system);
+        connect(&settings_, &Settings::unitsChanged, action, [action, system](words::UnitSystem now) {
+            action->setChecked(now == system); // also where the preferences have changed it
+        });
         units->addAction(action);
     }
     auto* themes = new QActionGroup(this);
@@ -176,6 +184,8 @@ void Window::build_view_menu()
                               [this, theme = choice.theme] { settings_.set_theme(theme); });
         action->setCheckable(true);
         action->setChecked(settings_.theme() == choice.theme);
+        connect(&settings_, &Settings::themeChanged, action,
+                [action, theme = choice.theme](Theme now) { action->setChecked(now == theme); });
         themes->addAction(action);
     }
 }
@@ -215,6 +225,13 @@ void Window::find_command()
 void Window::export_drawing()
 {
     say_exported(export_drawing_asking(drawing_->picture(), document_->display_name(), this));
+}
+
+void Window::show_preferences()
+{
+    Preferences preferences(settings_, *prices_, this);
+    connect(&preferences, &Preferences::priceListsWanted, this, [this] { manage_prices(); });
+    preferences.exec();
 }
 
 void Window::manage_prices()

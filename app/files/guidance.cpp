@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "app/files/bytes.hpp"
+#include "app/words/catalog_names.hpp"
 #include "app/words/problems.hpp"
 
 namespace loam::files {
@@ -68,6 +69,7 @@ Guidance load_guidance(const QString& folder)
     guidance.problems << own.problems;
     tell(catalog::add_layer(guidance.catalog, own.texts), guidance.problems);
     tell(catalog::check(guidance.catalog), guidance.problems);
+    words::translate_names(guidance.catalog);
     return guidance;
 }
 

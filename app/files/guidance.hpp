@@ -13,7 +13,8 @@ struct Guidance {
     QStringList problems; // one sentence each with file and place; the files named are left out
 };
 
-// The built-in catalog with the files of `folder` over it; an entry of the user's replaces one with the same id.
+// The built-in catalog with the files of `folder` over it; an entry of the user's replaces one with the same id. What
+// the program comes with is named in the language spoken now (words::speak).
 Guidance load_guidance(const QString& folder);
 Guidance load_guidance(); // with the user's own folder
 

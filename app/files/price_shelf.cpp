@@ -12,10 +12,10 @@ namespace loam::files {
 
 namespace {
 
-QString say(const char* text)
-{
-    return QCoreApplication::translate("files", text);
-}
+// The translator finds these texts under "files".
+struct Said {
+    Q_DECLARE_TR_FUNCTIONS(files)
+};
 
 // Letters and digits of the title, the rest as hyphens: a name that every file system takes and that leads nowhere
 // else.
@@ -57,7 +57,7 @@ bool PriceShelf::holds(const QString& path) const
 PriceShelf::Put PriceShelf::put(const catalog::PriceList& prices) const
 {
     if (!QDir().mkpath(folder_)) {
-        return {{}, say("The folder “%1” can't be made.").arg(shown_path(folder_))};
+        return {{}, Said::tr("The folder “%1” can't be made.").arg(shown_path(folder_))};
     }
     const QString stem = stem_of(prices.title);
     QString path = QDir(folder_).filePath(stem + QStringLiteral(".json"));
@@ -70,12 +70,12 @@ PriceShelf::Put PriceShelf::put(const catalog::PriceList& prices) const
 QString PriceShelf::remove(const QString& path) const
 {
     if (!holds(path)) {
-        return say("“%1” is not one of the lists kept here.").arg(shown_path(path));
+        return Said::tr("“%1” is not one of the lists kept here.").arg(shown_path(path));
     }
     // Where the user's data folder is missing Qt would put the waste bin into the folder that we happen to stand in.
     QDir().mkpath(QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation));
     return QFile::moveToTrash(path) || QFile::remove(path) ? QString()
-                                                           : say("“%1” can't be deleted.").arg(shown_path(path));
+                                                           : Said::tr("“%1” can't be deleted.").arg(shown_path(path));
 }
 
 } // namespace loam::files

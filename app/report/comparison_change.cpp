@@ -1,6 +1,7 @@
 #include "app/report/comparison_change.hpp"
 
-#include <QCoreApplication>
+#include "app/report/said.hpp"
+
 #include <cmath>
 
 namespace loam::report {
@@ -8,11 +9,6 @@ namespace loam::report {
 namespace {
 
 using words::Quantity;
-
-QString say(const char* text)
-{
-    return QCoreApplication::translate("report", text);
-}
 
 QString signed_text(bool more, const QString& amount, const QString& word)
 {
@@ -22,7 +18,7 @@ QString signed_text(bool more, const QString& amount, const QString& word)
 QString amount_of(double difference, Quantity quantity, const words::Formatter& format)
 {
     if (quantity == Quantity::fraction) { // "5%" would be read as a share of the figure
-        return say("%1 points").arg(format.bare(difference, quantity));
+        return Said::tr("%1 points").arg(format.bare(difference, quantity));
     }
     return format.value(difference, quantity == Quantity::temperature ? Quantity::temperature_difference : quantity);
 }
@@ -41,7 +37,7 @@ QString change_of(const Range& from, const Range& to, Quantity quantity, const C
         return {};
     }
     const double wider = (to.high - to.low) - (from.high - from.low);
-    return wider > 0.0 ? say("wider range") : say("narrower range");
+    return wider > 0.0 ? Said::tr("wider range") : Said::tr("narrower range");
 }
 
 QString change_of(const Money& from, const Money& to, const words::Formatter& format)
@@ -54,7 +50,7 @@ QString change_of(const Money& from, const Money& to, const words::Formatter& fo
     if (amount.overflowed()) {
         return {};
     }
-    return signed_text(dearer, format.money(amount), dearer ? say("dearer") : say("cheaper"));
+    return signed_text(dearer, format.money(amount), dearer ? Said::tr("dearer") : Said::tr("cheaper"));
 }
 
 QString change_of(std::int64_t from, std::int64_t to, const words::Formatter& format)
@@ -62,7 +58,7 @@ QString change_of(std::int64_t from, std::int64_t to, const words::Formatter& fo
     if (from == to) {
         return {};
     }
-    return signed_text(to > from, format.count(std::abs(to - from)), to > from ? say("more") : say("fewer"));
+    return signed_text(to > from, format.count(std::abs(to - from)), to > from ? Said::tr("more") : Said::tr("fewer"));
 }
 
 QString change_of(const Judgement& from, const Judgement& to)
@@ -71,9 +67,9 @@ QString change_of(const Judgement& from, const Judgement& to)
         return {};
     }
     if (from.verdict == to.verdict || from.verdict == Verdict::not_known || to.verdict == Verdict::not_known) {
-        return say("other verdict");
+        return Said::tr("other verdict");
     }
-    return to.verdict < from.verdict ? say("better") : say("worse"); // they are counted from best to worst
+    return to.verdict < from.verdict ? Said::tr("better") : Said::tr("worse"); // they are counted from best to worst
 }
 
 } // namespace loam::report

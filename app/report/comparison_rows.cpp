@@ -1,8 +1,7 @@
 #include "app/report/comparison_rows.hpp"
 
-#include <QCoreApplication>
-
 #include "app/report/comparison_change.hpp"
+#include "app/report/said.hpp"
 #include "app/words/capitals.hpp"
 #include "app/words/verdicts.hpp"
 
@@ -15,11 +14,6 @@ using assess::Sides;
 using words::Formatter;
 using words::Quantity;
 
-QString say(const char* text)
-{
-    return QCoreApplication::translate("report", text);
-}
-
 struct Shown {
     int level;
     QString name;
@@ -29,27 +23,27 @@ struct Shown {
 
 Shown shown(Compared what)
 {
-    const ChangeWords size{say("larger"), say("smaller")};
-    const ChangeWords amount{say("more"), say("less")};
+    const ChangeWords size{Said::tr("larger"), Said::tr("smaller")};
+    const ChangeWords amount{Said::tr("more"), Said::tr("less")};
     switch (what) {
     case Compared::floor_m2:
-        return {0, say("Floor"), Quantity::area, size};
+        return {0, Said::tr("Floor"), Quantity::area, size};
     case Compared::usable_floor_m2:
-        return {1, say("can be walked on"), Quantity::area, size};
+        return {1, Said::tr("can be walked on"), Quantity::area, size};
     case Compared::required_floor_m2:
-        return {1, say("asked for"), Quantity::area, amount};
+        return {1, Said::tr("asked for"), Quantity::area, amount};
     case Compared::connected_w:
-        return {0, say("Connected"), Quantity::power, amount};
+        return {0, Said::tr("Connected"), Quantity::power, amount};
     case Compared::year_kwh:
-        return {0, say("Energy in a year"), Quantity::energy, amount};
+        return {0, Said::tr("Energy in a year"), Quantity::energy, amount};
     case Compared::winter_day_kwh:
-        return {1, say("on a winter day"), Quantity::energy, amount};
+        return {1, Said::tr("on a winter day"), Quantity::energy, amount};
     case Compared::summer_day_kwh:
-        return {1, say("on a summer day"), Quantity::energy, amount};
+        return {1, Said::tr("on a summer day"), Quantity::energy, amount};
     case Compared::water_l_per_day:
-        return {0, say("Water a day"), Quantity::volume, amount};
+        return {0, Said::tr("Water a day"), Quantity::volume, amount};
     case Compared::mass_kg:
-        return {0, say("Mass"), Quantity::mass, {say("heavier"), say("lighter")}};
+        return {0, Said::tr("Mass"), Quantity::mass, {Said::tr("heavier"), Said::tr("lighter")}};
     }
     return {};
 }
@@ -81,7 +75,7 @@ ComparedCell judged(ComparedCell cell, const Judgement& judgement, words::Subjec
 // What stands for a figure that is not known, or whose enclosure is not there.
 ComparedCell absent(const assess::ComparedEnclosure& enclosure, std::size_t side)
 {
-    return said_cell(enclosure.ids[side].empty() ? QStringLiteral("–") : say("not known"));
+    return said_cell(enclosure.ids[side].empty() ? QStringLiteral("–") : Said::tr("not known"));
 }
 
 QString joined(const QString& first, const QString& second)
@@ -94,7 +88,7 @@ ComparisonRow finished(ComparisonRow row, const QString& change)
 {
     const Sides<ComparedCell>& sides = row.sides;
     row.differs = !change.isEmpty() || sides[0].text != sides[1].text || sides[0].judgement != sides[1].judgement;
-    row.change = !row.differs ? say("same") : change.isEmpty() ? say("can't be told") : change;
+    row.change = !row.differs ? Said::tr("same") : change.isEmpty() ? Said::tr("can't be told") : change;
     return row;
 }
 
@@ -102,9 +96,9 @@ ComparisonRow finished(ComparisonRow row, const QString& change)
 QString one_sided(const assess::ComparedEnclosure& enclosure)
 {
     if (enclosure.ids[0].empty()) {
-        return say("new");
+        return Said::tr("new");
     }
-    return enclosure.ids[1].empty() ? say("gone") : QString();
+    return enclosure.ids[1].empty() ? Said::tr("gone") : QString();
 }
 
 ComparisonRow verdict_row(const QString& name, const assess::ComparedEnclosure& enclosure,
@@ -148,10 +142,10 @@ ComparisonRow zone_row(const assess::ComparedZone& zone, const Formatter& format
                                          there->judgement, words::Subject::temperature)
                                 : said_cell(QStringLiteral("–"));
     }
-    QString change = zone.sides[0] ? say("gone") : say("new");
+    QString change = zone.sides[0] ? Said::tr("gone") : Said::tr("new");
     if (zone.sides[0] && zone.sides[1]) {
         change = joined(change_of(zone.sides[0]->temperature_c, zone.sides[1]->temperature_c, Quantity::temperature,
-                                  {say("warmer"), say("colder")}, format),
+                                  {Said::tr("warmer"), Said::tr("colder")}, format),
                         change_of(zone.sides[0]->judgement, zone.sides[1]->judgement));
     }
     return finished(std::move(row), change);
@@ -175,7 +169,7 @@ ComparisonRow humidity_row(const assess::ComparedHumidity& humidity, const asses
     QString change = one_sided(enclosure);
     if (known(0) && known(1)) {
         change = joined(change_of(*humidity.sides[0]->relative_humidity, *humidity.sides[1]->relative_humidity,
-                                  Quantity::fraction, {say("damper"), say("drier")}, format),
+                                  Quantity::fraction, {Said::tr("damper"), Said::tr("drier")}, format),
                         change_of(humidity.sides[0]->judgement, humidity.sides[1]->judgement));
     }
     return finished(std::move(row), change);
@@ -194,7 +188,7 @@ QString title_of(const assess::ComparedEnclosure& enclosure)
     Sides<QString> names;
     for (std::size_t side = 0; side < 2; ++side) {
         const std::string& name = enclosure.names[side].empty() ? enclosure.ids[side] : enclosure.names[side];
-        names[side] = name.empty() ? say("(none)") : QString::fromStdString(name);
+        names[side] = name.empty() ? Said::tr("(none)") : QString::fromStdString(name);
     }
     return names[0] == names[1] ? names[0] : names[0] + QStringLiteral(" | ") + names[1];
 }
@@ -202,8 +196,8 @@ QString title_of(const assess::ComparedEnclosure& enclosure)
 ComparisonGroup enclosure_group(const assess::ComparedEnclosure& enclosure, const Formatter& format)
 {
     ComparisonGroup group{title_of(enclosure), {}};
-    group.rows.push_back(verdict_row(say("All in all"), enclosure, enclosure.overall, words::Subject::plain));
-    group.rows.push_back(verdict_row(say("Space"), enclosure, enclosure.space, words::Subject::space));
+    group.rows.push_back(verdict_row(Said::tr("All in all"), enclosure, enclosure.overall, words::Subject::plain));
+    group.rows.push_back(verdict_row(Said::tr("Space"), enclosure, enclosure.space, words::Subject::space));
     for (const assess::ComparedFigure& figure : enclosure.figures) {
         group.rows.push_back(figure_row(figure, enclosure, format));
     }
@@ -216,7 +210,7 @@ ComparisonGroup enclosure_group(const assess::ComparedEnclosure& enclosure, cons
         group.rows.push_back(zone_row(zone, format));
     }
     if (!enclosure.humidity.empty()) {
-        group.rows.push_back(heading_row(say("Humidity")));
+        group.rows.push_back(heading_row(Said::tr("Humidity")));
     }
     for (const assess::ComparedHumidity& humidity : enclosure.humidity) {
         group.rows.push_back(humidity_row(humidity, enclosure, format));
@@ -234,7 +228,7 @@ ComparisonRow cost_row(int level, const QString& name, const TwoPlans& plans, co
     Sides<std::optional<MoneyRange>> sums;
     for (std::size_t side = 0; side < 2; ++side) {
         sums[side] = of(plans.sides[side]->costs);
-        row.sides[side] = said_cell(sums[side] ? format.money(sums[side]->typical) : say("not known"));
+        row.sides[side] = said_cell(sums[side] ? format.money(sums[side]->typical) : Said::tr("not known"));
         if (sums[side] && !(sums[side]->low == sums[side]->high)) {
             row.sides[side].likely = format.money(*sums[side]);
         }
@@ -268,17 +262,18 @@ ComparisonGroup costs_group(const TwoPlans& plans, const Formatter& format)
             return known ? std::optional(MoneyRange{*known, *known, *known}) : std::nullopt;
         };
     };
-    ComparisonGroup group{say("Costs, at typical prices"), {}};
-    group.rows.push_back(cost_row(0, say("To start"), plans, format, costed(&Costs::startup)));
-    group.rows.back().note = say("Net of what is owned; lines without a price are not in it.");
-    group.rows.push_back(cost_row(0, say("To run, per year"), plans, format, costed(&Costs::running_per_year)));
-    group.rows.back().note = say("What is used up, and each replacement spread evenly over its life.");
-    group.rows.push_back(cost_row(1, say("of that, electricity"), plans, format,
+    ComparisonGroup group{Said::tr("Costs, at typical prices"), {}};
+    group.rows.push_back(cost_row(0, Said::tr("To start"), plans, format, costed(&Costs::startup)));
+    group.rows.back().note = Said::tr("Net of what is owned; lines without a price are not in it.");
+    group.rows.push_back(cost_row(0, Said::tr("To run, per year"), plans, format, costed(&Costs::running_per_year)));
+    group.rows.back().note = Said::tr("What is used up, and each replacement spread evenly over its life.");
+    group.rows.push_back(cost_row(1, Said::tr("of that, electricity"), plans, format,
                                   [](const Costs& costs) { return costs.electricity_per_year; }));
-    group.rows.push_back(cost_row(0, say("Net present cost"), plans, format, amount(&Costs::net_present_cost)));
-    group.rows.push_back(cost_row(0, say("As a sum each year"), plans, format, amount(&Costs::equivalent_annual_cost)));
+    group.rows.push_back(cost_row(0, Said::tr("Net present cost"), plans, format, amount(&Costs::net_present_cost)));
+    group.rows.push_back(
+        cost_row(0, Said::tr("As a sum each year"), plans, format, amount(&Costs::equivalent_annual_cost)));
     ComparisonRow unpriced;
-    unpriced.name = say("Without a price");
+    unpriced.name = Said::tr("Without a price");
     Sides<std::int64_t> counts{};
     for (std::size_t side = 0; side < 2; ++side) {
         counts[side] = static_cast<std::int64_t>(plans.sides[side]->costs.unpriced.size());
@@ -287,10 +282,10 @@ ComparisonGroup costs_group(const TwoPlans& plans, const Formatter& format)
     group.rows.push_back(finished(std::move(unpriced), change_of(counts[0], counts[1], format)));
     if (plans.sides[0]->costs.without_electricity || plans.sides[1]->costs.without_electricity) {
         ComparisonRow electricity;
-        electricity.name = say("Electricity in it");
+        electricity.name = Said::tr("Electricity in it");
         for (std::size_t side = 0; side < 2; ++side) {
-            electricity.sides[side] =
-                said_cell(plans.sides[side]->costs.without_electricity ? say("no: price not stated") : say("yes"));
+            electricity.sides[side] = said_cell(
+                plans.sides[side]->costs.without_electricity ? Said::tr("no: price not stated") : Said::tr("yes"));
         }
         group.rows.push_back(finished(std::move(electricity), {}));
     }
@@ -300,7 +295,7 @@ ComparisonGroup costs_group(const TwoPlans& plans, const Formatter& format)
 ComparisonGroup purchases_group(const TwoPlans& plans, const words::Speaker& speaker)
 {
     const Formatter& format = speaker.formatter();
-    ComparisonGroup group{say("Bought in different numbers"), {}};
+    ComparisonGroup group{Said::tr("Bought in different numbers"), {}};
     for (const assess::ComparedPurchase& one : plans.comparison.purchases) {
         ComparisonRow row;
         const QString name = one.item_name.empty() ? speaker.need(one.need) : QString::fromStdString(one.item_name);
@@ -330,9 +325,12 @@ PastedTable comparison_table(const TwoPlans& plans, const Sides<QString>& called
     groups.push_back(costs_group(plans, speaker.formatter()));
     groups.push_back(purchases_group(plans, speaker));
     PastedTable table;
-    table.title = say("Comparison");
-    table.heads = {
-        {say("Of"), false}, {say("Figure"), false}, {called[0], false}, {called[1], false}, {say("Change"), false}};
+    table.title = Said::tr("Comparison");
+    table.heads = {{Said::tr("Of"), false},
+                   {Said::tr("Figure"), false},
+                   {called[0], false},
+                   {called[1], false},
+                   {Said::tr("Change"), false}};
     for (const ComparisonGroup& group : groups) {
         QString heading;
         for (const ComparisonRow& row : group.rows) {
@@ -368,19 +366,22 @@ QString payback_sentence(const assess::PaybackResult& payback, const QString& se
     const QString years = payback.years ? format.value(*payback.years, Quantity::years) : QString();
     switch (payback.kind) {
     case assess::Payback::at_once:
-        return words::capitalised(say("%1 costs no more to start and no more to run.").arg(second));
+        return words::capitalised(Said::tr("%1 costs no more to start and no more to run.").arg(second));
     case assess::Payback::after:
-        return say("What %1 costs more to start comes back in %2 by what it costs less to run.").arg(second, years);
+        return Said::tr("What %1 costs more to start comes back in %2 by what it costs less to run.")
+            .arg(second, years);
     case assess::Payback::never:
-        return words::capitalised(say("%1 costs no less to start and no less to run: nothing comes back.").arg(second));
+        return words::capitalised(
+            Said::tr("%1 costs no less to start and no less to run: nothing comes back.").arg(second));
     case assess::Payback::trade:
         return words::capitalised(
-            say("%1 costs less to start and more to run: after %2 it has cost more.").arg(second, years));
+            Said::tr("%1 costs less to start and more to run: after %2 it has cost more.").arg(second, years));
     case assess::Payback::not_known:
         break;
     }
-    return say("Whether it pays back is not known: a tariff is missing, different things have no price, or the price "
-               "list is in another currency.");
+    return Said::tr(
+        "Whether it pays back is not known: a tariff is missing, different things have no price, or the price "
+        "list is in another currency.");
 }
 
 } // namespace loam::report

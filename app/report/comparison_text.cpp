@@ -1,17 +1,11 @@
-#include <QCoreApplication>
-
 #include "app/report/comparison.hpp"
 #include "app/report/comparison_rows.hpp"
 #include "app/report/lines.hpp"
+#include "app/report/said.hpp"
 
 namespace loam::report {
 
 namespace {
-
-QString say(const char* text)
-{
-    return QCoreApplication::translate("report", text);
-}
 
 QString group_text(const ComparisonGroup& group)
 {
@@ -28,7 +22,7 @@ QString purchases_text(const ComparisonGroup& purchases)
 {
     QString text = heading(purchases.title);
     if (purchases.rows.empty()) {
-        return text + wrapped(QStringLiteral("  "), say("Nothing: both orders are the same."));
+        return text + wrapped(QStringLiteral("  "), Said::tr("Nothing: both orders are the same."));
     }
     for (const ComparisonRow& each : purchases.rows) {
         text += row(2, {{each.sides[0].text, 4, true}, {each.sides[1].text, 4, true}, {each.name, 66}});
@@ -41,16 +35,16 @@ QString purchases_text(const ComparisonGroup& purchases)
 QString text_comparison(const TwoPlans& plans, const words::Speaker& speaker)
 {
     const words::Formatter& format = speaker.formatter();
-    QString text = wrapped(say("First:  "), QString::fromStdString(plans.sides[0]->plan_title));
-    text += wrapped(say("Second: "), QString::fromStdString(plans.sides[1]->plan_title));
-    text += wrapped({}, say("Assessed as of %1.").arg(format.date(plans.sides[0]->date)));
+    QString text = wrapped(Said::tr("First:  "), QString::fromStdString(plans.sides[0]->plan_title));
+    text += wrapped(Said::tr("Second: "), QString::fromStdString(plans.sides[1]->plan_title));
+    text += wrapped({}, Said::tr("Assessed as of %1.").arg(format.date(plans.sides[0]->date)));
     for (const ComparisonGroup& group : enclosure_groups(plans, format)) {
         text += group_text(group);
     }
     text += group_text(costs_group(plans, format));
-    text += wrapped(QStringLiteral("  "), payback_sentence(plans.comparison.payback, say("the second"), format));
+    text += wrapped(QStringLiteral("  "), payback_sentence(plans.comparison.payback, Said::tr("the second"), format));
     if (plans.sides[0]->costs.price_illustrative) {
-        text += wrapped(QStringLiteral("  "), say("The prices are invented examples."));
+        text += wrapped(QStringLiteral("  "), Said::tr("The prices are invented examples."));
     }
     return text + purchases_text(purchases_group(plans, speaker));
 }

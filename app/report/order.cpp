@@ -1,11 +1,11 @@
 #include "app/report/order.hpp"
 
-#include <QCoreApplication>
 #include <QDate>
 
 #include "app/report/json_parts.hpp"
 #include "app/report/json_values.hpp"
 #include "app/report/lines.hpp"
+#include "app/report/said.hpp"
 #include "app/report/shopping.hpp"
 #include "app/report/text_parts.hpp"
 #include "app/report/text_report.hpp"
@@ -13,11 +13,6 @@
 namespace loam::report {
 
 namespace {
-
-QString say(const char* text)
-{
-    return QCoreApplication::translate("report", text);
-}
 
 // The sum of the lines as printed, with what is paid for bringing them; absent where no line has a price.
 std::optional<MoneyRange> total_of(const Order& order)
@@ -78,17 +73,17 @@ QString text_order(const Order& order, const words::Speaker& speaker)
     out += text_shopping(order.lines, speaker);
     out += text_deliveries(order.deliveries, format);
     if (const auto total = total_of(order)) {
-        out += QLatin1Char('\n') + row(2, {{say("Total"), 10}, {format.money(*total)}});
+        out += QLatin1Char('\n') + row(2, {{Said::tr("Total"), 10}, {format.money(*total)}});
     }
     const std::vector<std::string> missing = unpriced(order.lines);
     if (!missing.empty()) {
-        out += wrapped(QStringLiteral("  "), say("Things without a price, not in the total: %1.")
+        out += wrapped(QStringLiteral("  "), Said::tr("Things without a price, not in the total: %1.")
                                                  .arg(format.count(static_cast<std::int64_t>(missing.size()))));
     }
     if (order.prices.illustrative) {
         out +=
             wrapped(QStringLiteral("  "),
-                    say("The prices are invented examples of %1. Put your own in their place.")
+                    Said::tr("The prices are invented examples of %1. Put your own in their place.")
                         .arg(format.date(QDate::fromString(QString::fromStdString(order.prices.date), Qt::ISODate))));
     }
     return out;

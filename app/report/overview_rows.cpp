@@ -1,10 +1,10 @@
 #include "app/report/overview_rows.hpp"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <array>
 #include <optional>
 
+#include "app/report/said.hpp"
 #include "app/words/verdicts.hpp"
 
 namespace loam::report {
@@ -12,11 +12,6 @@ namespace loam::report {
 namespace {
 
 using words::Quantity;
-
-QString say(const char* text)
-{
-    return QCoreApplication::translate("report", text);
-}
 
 // Absent where a month's cost is not known.
 std::optional<Money> year_cost(const assess::PowerResult& power)
@@ -43,7 +38,7 @@ const Finding* worst_of(const assess::Assessment& assessment, const std::string&
 
 QString cost_words(const std::optional<Money>& cost, const words::Formatter& format)
 {
-    return cost ? format.money(*cost) : say("not known");
+    return cost ? format.money(*cost) : Said::tr("not known");
 }
 
 OverviewRow row_of(const assess::Assessment& assessment, const assess::EnclosureResult& result,
@@ -91,7 +86,7 @@ OverviewRow together(const assess::Assessment& assessment, const words::Formatte
         worst = weight(result.overall.verdict) > weight(worst) ? result.overall.verdict : worst;
     }
     OverviewRow row;
-    row.name = say("All together");
+    row.name = Said::tr("All together");
     row.verdict = worst;
     row.verdict_words = words::verdict(worst);
     row.connected = format.value(connected_w, Quantity::power);

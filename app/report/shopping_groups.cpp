@@ -1,10 +1,10 @@
 #include "app/report/shopping_groups.hpp"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <map>
 #include <utility>
 
+#include "app/report/said.hpp"
 #include "app/words/capitals.hpp"
 #include "app/words/verdicts.hpp"
 
@@ -12,18 +12,13 @@ namespace loam::report {
 
 namespace {
 
-QString say(const char* text)
-{
-    return QCoreApplication::translate("report", text);
-}
-
 QString place_name(const std::vector<std::string>& enclosures, std::size_t all, const words::Speaker& speaker)
 {
     if (enclosures.empty()) {
-        return say("Whole site");
+        return Said::tr("Whole site");
     }
     if (enclosures.size() > 1 && enclosures.size() >= all) {
-        return say("All enclosures");
+        return Said::tr("All enclosures");
     }
     QStringList names;
     for (const std::string& id : enclosures) {
@@ -66,7 +61,7 @@ std::vector<PastedCell> pasted_row(const assess::ShoppingLine& line, const QStri
                                    const words::Speaker& speaker)
 {
     const words::Formatter& format = speaker.formatter();
-    const QString none = line.amount_needed <= 0.0 ? say("owned") : say("no price");
+    const QString none = line.amount_needed <= 0.0 ? Said::tr("owned") : Said::tr("no price");
     const auto price = [&](const std::optional<MoneyRange>& range) {
         return figure(range ? format.money_bare(range->typical) : none);
     };
@@ -116,15 +111,15 @@ PastedTable shopping_table(const assess::Assessment& assessment, const words::Sp
     const words::Formatter& format = speaker.formatter();
     const QString currency = QString::fromStdString(assessment.costs.currency.code);
     PastedTable table;
-    table.title = say("Shopping list: %1").arg(QString::fromStdString(assessment.plan_title));
-    table.heads = {text(say("For")),
-                   text(say("Kind")),
-                   text(say("Item")),
-                   figure(say("Packs")),
-                   figure(say("Each, %1").arg(currency)),
-                   figure(say("Total, %1").arg(currency)),
-                   text(say("Left over")),
-                   text(say("Needed because"))};
+    table.title = Said::tr("Shopping list: %1").arg(QString::fromStdString(assessment.plan_title));
+    table.heads = {text(Said::tr("For")),
+                   text(Said::tr("Kind")),
+                   text(Said::tr("Item")),
+                   figure(Said::tr("Packs")),
+                   figure(Said::tr("Each, %1").arg(currency)),
+                   figure(Said::tr("Total, %1").arg(currency)),
+                   text(Said::tr("Left over")),
+                   text(Said::tr("Needed because"))};
     std::optional<MoneyRange> total;
     for (const ShoppingPlace& place : shopping_places(assessment, speaker)) {
         for (const ShoppingGroup& group : place.groups) {
@@ -135,12 +130,18 @@ PastedTable shopping_table(const assess::Assessment& assessment, const words::Sp
         }
     }
     if (total) {
-        table.rows.push_back(
-            {text(say("Total of these lines")), {}, {}, {}, {}, figure(format.money_bare(total->typical)), {}, {}});
+        table.rows.push_back({text(Said::tr("Total of these lines")),
+                              {},
+                              {},
+                              {},
+                              {},
+                              figure(format.money_bare(total->typical)),
+                              {},
+                              {}});
     }
-    table.notes << say("Typical prices as of %1.").arg(format.iso_date(assessment.costs.price_date));
+    table.notes << Said::tr("Typical prices as of %1.").arg(format.iso_date(assessment.costs.price_date));
     if (assessment.costs.price_illustrative) {
-        table.notes << say("The prices are invented examples.");
+        table.notes << Said::tr("The prices are invented examples.");
     }
     return table;
 }

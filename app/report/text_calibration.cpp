@@ -1,6 +1,5 @@
-#include <QCoreApplication>
-
 #include "app/report/lines.hpp"
+#include "app/report/said.hpp"
 #include "app/report/text_parts.hpp"
 #include "app/words/verdicts.hpp"
 
@@ -10,14 +9,9 @@ namespace {
 
 using words::Quantity;
 
-QString say(const char* text)
-{
-    return QCoreApplication::translate("report", text);
-}
-
 QString expected(const std::optional<Range>& range, const words::Formatter& format)
 {
-    return range ? format.span(*range, Quantity::temperature) : say("not known");
+    return range ? format.span(*range, Quantity::temperature) : Said::tr("not known");
 }
 
 QString reading_row(const assess::ReadingResult& reading, const words::Formatter& format)
@@ -35,12 +29,12 @@ QString reading_row(const assess::ReadingResult& reading, const words::Formatter
 QString text_calibration(const assess::CalibrationResult& calibration, const words::Speaker& speaker)
 {
     const words::Formatter& format = speaker.formatter();
-    QString text = row(2, {{say("Readings"), 8},
-                           {say("measured"), 13},
-                           {say("read"), 8, true},
-                           {say("before"), 14},
-                           {say("after"), 14},
-                           {say("off"), 5, true}});
+    QString text = row(2, {{Said::tr("Readings"), 8},
+                           {Said::tr("measured"), 13},
+                           {Said::tr("read"), 8, true},
+                           {Said::tr("before"), 14},
+                           {Said::tr("after"), 14},
+                           {Said::tr("off"), 5, true}});
     for (const assess::ReadingResult& reading : calibration.readings) {
         text += reading_row(reading, format);
         if (reading.use != assess::ReadingUse::used) {
@@ -55,7 +49,7 @@ QString text_calibration(const assess::CalibrationResult& calibration, const wor
         cases << words::case_name(id);
     }
     if (!cases.isEmpty()) {
-        text += wrapped(QStringLiteral("  "), say("They narrow: %1.").arg(cases.join(QStringLiteral(", "))));
+        text += wrapped(QStringLiteral("  "), Said::tr("They narrow: %1.").arg(cases.join(QStringLiteral(", "))));
     }
     return text;
 }

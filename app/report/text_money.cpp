@@ -1,10 +1,9 @@
-#include <QCoreApplication>
-
 #include <algorithm>
 #include <set>
 
 #include "app/report/cost_rows.hpp"
 #include "app/report/lines.hpp"
+#include "app/report/said.hpp"
 #include "app/report/text_parts.hpp"
 #include "app/report/text_report.hpp"
 #include "app/words/seasons.hpp"
@@ -17,11 +16,6 @@ namespace {
 
 using words::Quantity;
 using words::Speaker;
-
-QString say(const char* text)
-{
-    return QCoreApplication::translate("report", text);
-}
 
 QString sum(const QString& name, const QString& amount)
 {
@@ -36,7 +30,7 @@ QString text_electricity(const assess::Assessment& assessment, const Speaker& sp
     if (assessment.circuits.empty() && assessment.strips.empty() && assessment.stands.empty()) {
         return {};
     }
-    QString text = heading(say("Loads"));
+    QString text = heading(Said::tr("Loads"));
     for (const assess::CircuitResult& circuit : assessment.circuits) {
         text += row(
             2,
@@ -52,11 +46,11 @@ QString text_electricity(const assess::Assessment& assessment, const Speaker& sp
                         {words::verdict(strip.judgement, words::Subject::load)}});
     }
     for (const assess::StandResult& stand : assessment.stands) {
-        text +=
-            row(2, {{speaker.name_of(stand.id), 14},
-                    {format.span(stand.load_kg, Quantity::mass), 18},
-                    {stand.rated_kg ? say("of %1").arg(format.value(*stand.rated_kg, Quantity::mass)) : QString(), 16},
-                    {words::verdict(stand.judgement, words::Subject::load)}});
+        text += row(
+            2, {{speaker.name_of(stand.id), 14},
+                {format.span(stand.load_kg, Quantity::mass), 18},
+                {stand.rated_kg ? Said::tr("of %1").arg(format.value(*stand.rated_kg, Quantity::mass)) : QString(), 16},
+                {words::verdict(stand.judgement, words::Subject::load)}});
     }
     return text;
 }
@@ -68,16 +62,16 @@ QString month_rows(const assess::Costs& costs, const words::Formatter& format)
     if (costs.months.empty()) {
         return {};
     }
-    QString text = row(2, {{say("Month, typical prices"), 24},
-                           {say("electricity"), 13, true},
-                           {say("replaced"), 11, true},
-                           {say("others"), 11, true},
-                           {say("in all"), 11, true}});
+    QString text = row(2, {{Said::tr("Month, typical prices"), 24},
+                           {Said::tr("electricity"), 13, true},
+                           {Said::tr("replaced"), 11, true},
+                           {Said::tr("others"), 11, true},
+                           {Said::tr("in all"), 11, true}});
     for (const assess::CostMonth& one : costs.months) {
         const auto number = static_cast<int>(static_cast<unsigned>(one.month.month()));
         text += row(
             2,
-            {{say("  %1 %2").arg(words::month_name(number, format)).arg(static_cast<int>(one.month.year())), 24},
+            {{Said::tr("  %1 %2").arg(words::month_name(number, format)).arg(static_cast<int>(one.month.year())), 24},
              {costs.without_electricity ? QStringLiteral("?") : format.money_bare(one.electricity.typical), 13, true},
              {format.money_bare(one.replaced.typical), 11, true},
              {format.money_bare(one.others.typical), 11, true},
@@ -91,8 +85,8 @@ QString life_text(const assess::LifeCost& life, const Speaker& speaker)
     const words::Formatter& format = speaker.formatter();
     const QString years = format.span(life.years, Quantity::years);
     return wrapped(QStringLiteral("  "),
-                   say("For the rest of a life (%1, %2): about %3 in all at today's prices, in round figures.")
-                       .arg(speaker.name_of(life.animal), life.or_longer ? say("%1 or longer").arg(years) : years,
+                   Said::tr("For the rest of a life (%1, %2): about %3 in all at today's prices, in round figures.")
+                       .arg(speaker.name_of(life.animal), life.or_longer ? Said::tr("%1 or longer").arg(years) : years,
                             format.money_round_span(life.cost)));
 }
 
@@ -109,10 +103,10 @@ QString text_deliveries(const std::vector<assess::DeliveryCost>& deliveries, con
             }
         };
         if (deliveries.size() > 1) {
-            add(say("Goods, %1"), one.goods);
+            add(Said::tr("Goods, %1"), one.goods);
         }
-        add(say("Delivery, %1"), one.delivery);
-        add(say("Tax on top, %1"), one.tax);
+        add(Said::tr("Delivery, %1"), one.delivery);
+        add(Said::tr("Tax on top, %1"), one.tax);
     }
     return text;
 }
@@ -120,37 +114,39 @@ QString text_deliveries(const std::vector<assess::DeliveryCost>& deliveries, con
 QString text_costs(const assess::Costs& costs, const Speaker& speaker)
 {
     const words::Formatter& format = speaker.formatter();
-    QString text = heading(say("Costs"));
+    QString text = heading(Said::tr("Costs"));
     if (!costs.prices_match_currency) {
         return text + wrapped(QStringLiteral("  "),
-                              say("The price list is in another currency than the plan, so nothing is costed."));
+                              Said::tr("The price list is in another currency than the plan, so nothing is costed."));
     }
-    text += sum(say("To start"), format.money(costs.startup));
+    text += sum(Said::tr("To start"), format.money(costs.startup));
     text += text_deliveries(costs.deliveries, format);
-    text += sum(say("To run, per year"), format.money(costs.running_per_year));
-    text += sum(say("  of that, electricity"),
-                costs.electricity_per_year ? format.money(*costs.electricity_per_year) : say("not known"));
+    text += sum(Said::tr("To run, per year"), format.money(costs.running_per_year));
+    text += sum(Said::tr("  of that, electricity"),
+                costs.electricity_per_year ? format.money(*costs.electricity_per_year) : Said::tr("not known"));
     if (costs.running_per_animal && costs.animals > 1) {
-        text += sum(say("  by the head, of %1 animals").arg(costs.animals), format.money(*costs.running_per_animal));
+        text +=
+            sum(Said::tr("  by the head, of %1 animals").arg(costs.animals), format.money(*costs.running_per_animal));
     }
     const QString missing = not_included_text(costs, speaker);
     text += missing.isEmpty() ? QString() : wrapped(QStringLiteral("  "), missing);
     for (const assess::HorizonYear& year : costs.horizon) {
-        text += sum(year.year == 0 ? say("After the start") : say("Year %1, in all so far").arg(year.year),
+        text += sum(year.year == 0 ? Said::tr("After the start") : Said::tr("Year %1, in all so far").arg(year.year),
                     format.money(year.cumulative.typical));
     }
     if (costs.net_present_cost) {
-        text += sum(say("Net present cost"), format.money(*costs.net_present_cost));
+        text += sum(Said::tr("Net present cost"), format.money(*costs.net_present_cost));
     }
     if (costs.equivalent_annual_cost) {
-        text += sum(say("The same as a sum each year"), format.money(*costs.equivalent_annual_cost));
+        text += sum(Said::tr("The same as a sum each year"), format.money(*costs.equivalent_annual_cost));
     }
     if (costs.life) {
         text += life_text(*costs.life, speaker);
     }
     text += month_rows(costs, format);
     if (costs.price_illustrative) {
-        text += wrapped(QStringLiteral("  "), say("The prices are invented examples. Put your own in their place."));
+        text +=
+            wrapped(QStringLiteral("  "), Said::tr("The prices are invented examples. Put your own in their place."));
     }
     return text;
 }
@@ -158,9 +154,9 @@ QString text_costs(const assess::Costs& costs, const Speaker& speaker)
 QString text_shopping(const std::vector<assess::ShoppingLine>& lines, const Speaker& speaker)
 {
     const words::Formatter& format = speaker.formatter();
-    QString text = heading(say("To buy"));
+    QString text = heading(Said::tr("To buy"));
     if (lines.empty()) {
-        return text + row(2, {{say("Nothing.")}});
+        return text + row(2, {{Said::tr("Nothing.")}});
     }
     std::vector<assess::ShoppingLine> by_category = lines;
     std::stable_sort(by_category.begin(), by_category.end(),
@@ -186,11 +182,11 @@ QString text_shopping(const std::vector<assess::ShoppingLine>& lines, const Spea
         text += row(
             4, {{line.item.empty() ? QStringLiteral("?") : format.count(line.packs), 3, true},
                 {told_where ? named + QStringLiteral(" (%1)").arg(QString::fromStdString(line.channel)) : named, 45},
-                {line.line_total ? format.money_span(*line.line_total) : say("no price"), 22, true}});
+                {line.line_total ? format.money_span(*line.line_total) : Said::tr("no price"), 22, true}});
         if (!line.instead_of.empty()) {
-            text +=
-                wrapped(QString(9, QLatin1Char(' ')),
-                        say("in the place of %1, which is out of stock").arg(QString::fromStdString(line.instead_of)));
+            text += wrapped(
+                QString(9, QLatin1Char(' ')),
+                Said::tr("in the place of %1, which is out of stock").arg(QString::fromStdString(line.instead_of)));
         }
     }
     return text;

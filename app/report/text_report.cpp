@@ -1,8 +1,7 @@
 #include "app/report/text_report.hpp"
 
-#include <QCoreApplication>
-
 #include "app/report/lines.hpp"
+#include "app/report/said.hpp"
 #include "app/report/text_parts.hpp"
 #include "app/words/verdicts.hpp"
 
@@ -11,11 +10,6 @@ namespace loam::report {
 namespace {
 
 using words::Speaker;
-
-QString say(const char* text)
-{
-    return QCoreApplication::translate("report", text);
-}
 
 bool is_caution(const Finding& finding)
 {
@@ -30,8 +24,8 @@ QString findings(const assess::Assessment& assessment, const Speaker& speaker)
             text += text_finding(finding, speaker);
         }
     }
-    return heading(say("Findings, the most serious first")) +
-           (text.isEmpty() ? wrapped(QStringLiteral("  "), say("Nothing falls short.")) : text);
+    return heading(Said::tr("Findings, the most serious first")) +
+           (text.isEmpty() ? wrapped(QStringLiteral("  "), Said::tr("Nothing falls short.")) : text);
 }
 
 QString cautions(const assess::Assessment& assessment, const Speaker& speaker)
@@ -45,7 +39,7 @@ QString cautions(const assess::Assessment& assessment, const Speaker& speaker)
             text += wrapped(QStringLiteral("  - "), sentence);
         }
     }
-    return text.isEmpty() ? text : heading(say("Bear in mind")) + text;
+    return text.isEmpty() ? text : heading(Said::tr("Bear in mind")) + text;
 }
 
 QString assumptions(const assess::Assessment& assessment, const Speaker& speaker)
@@ -54,7 +48,7 @@ QString assumptions(const assess::Assessment& assessment, const Speaker& speaker
     for (const assess::Assumed& assumed : assessment.assumed) {
         text += wrapped(QStringLiteral("  - "), speaker.assumed(assumed));
     }
-    return text.isEmpty() ? text : heading(say("Not stated in the plan, and what was assumed")) + text;
+    return text.isEmpty() ? text : heading(Said::tr("Not stated in the plan, and what was assumed")) + text;
 }
 
 } // namespace
@@ -62,7 +56,7 @@ QString assumptions(const assess::Assessment& assessment, const Speaker& speaker
 QString text_report(const assess::Assessment& assessment, const Speaker& speaker)
 {
     QString text = wrapped({}, QString::fromStdString(assessment.plan_title));
-    text += wrapped({}, say("Assessed as of %1.").arg(speaker.formatter().date(assessment.date)));
+    text += wrapped({}, Said::tr("Assessed as of %1.").arg(speaker.formatter().date(assessment.date)));
     text += findings(assessment, speaker);
     for (const assess::EnclosureResult& enclosure : assessment.enclosures) {
         text += text_enclosure(enclosure, speaker);

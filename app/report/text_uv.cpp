@@ -1,6 +1,5 @@
-#include <QCoreApplication>
-
 #include "app/report/lines.hpp"
+#include "app/report/said.hpp"
 #include "app/report/text_parts.hpp"
 #include "app/words/verdicts.hpp"
 
@@ -11,11 +10,6 @@ namespace {
 using words::Quantity;
 using words::Speaker;
 
-QString say(const char* text)
-{
-    return QCoreApplication::translate("report", text);
-}
-
 QString fact(const QString& name, const QString& text)
 {
     return wrapped(QStringLiteral("  ") + name.leftJustified(14), text);
@@ -23,7 +17,7 @@ QString fact(const QString& name, const QString& text)
 
 QString standing(const assess::UvPlace& place, const Speaker& speaker)
 {
-    return place.standing.empty() ? say("the bed") : speaker.name_of(place.standing);
+    return place.standing.empty() ? Said::tr("the bed") : speaker.name_of(place.standing);
 }
 
 QString shade(const assess::UvResult& uv, const words::Formatter& format)
@@ -33,18 +27,18 @@ QString shade(const assess::UvResult& uv, const words::Formatter& format)
     }
     const QString surely = format.value(uv.dark->surely, Quantity::fraction);
     const QString at_most = format.value(uv.dark->at_most, Quantity::fraction);
-    return fact({}, surely == at_most ? say("%1 of the floor has none").arg(surely)
-                                      : say("%1 to %2 of the floor has none").arg(surely, at_most));
+    return fact({}, surely == at_most ? Said::tr("%1 of the floor has none").arg(surely)
+                                      : Said::tr("%1 to %2 of the floor has none").arg(surely, at_most));
 }
 
 QString nearest(const assess::UvLampResult& lamp, const Speaker& speaker)
 {
     const words::Formatter& format = speaker.formatter();
-    QString text = say("%1: %2 from a back on %3 at the nearest")
+    QString text = Said::tr("%1: %2 from a back on %3 at the nearest")
                        .arg(speaker.name_of(lamp.id), format.value(lamp.nearest_m, Quantity::length),
                             standing(lamp.nearest, speaker));
     if (lamp.safe_distance_m) {
-        text += say("; keep at least %1").arg(format.value(*lamp.safe_distance_m, Quantity::length));
+        text += Said::tr("; keep at least %1").arg(format.value(*lamp.safe_distance_m, Quantity::length));
     }
     return fact({}, text);
 }
@@ -55,15 +49,15 @@ QString heights(const assess::UvResult& uv, const Speaker& speaker)
         return {};
     }
     if (!uv.heights) {
-        return fact({}, say("no height of the lamp puts it inside the target"));
+        return fact({}, Said::tr("no height of the lamp puts it inside the target"));
     }
     const words::Formatter& format = speaker.formatter();
     const QString from = format.value(uv.heights->from_m, Quantity::length);
     const QString to = format.value(uv.heights->to_m, Quantity::length);
     const QString name = speaker.name_of(uv.heights->lamp);
     return fact({}, uv.heights->whole_range
-                        ? say("inside the target with %1 at %2 to %3 above the base").arg(name, from, to)
-                        : say("likely inside the target with %1 at %2 to %3 above the base").arg(name, from, to));
+                        ? Said::tr("inside the target with %1 at %2 to %3 above the base").arg(name, from, to)
+                        : Said::tr("likely inside the target with %1 at %2 to %3 above the base").arg(name, from, to));
 }
 
 QString fading(const assess::UvResult& uv, const words::Formatter& format)
@@ -71,10 +65,11 @@ QString fading(const assess::UvResult& uv, const words::Formatter& format)
     if (!uv.left.likely_h || *uv.left.likely_h <= 0.0) {
         return {};
     }
-    QString text =
-        say("falls below the target after about %1 of burning").arg(format.about(*uv.left.likely_h, Quantity::hours));
+    QString text = Said::tr("falls below the target after about %1 of burning")
+                       .arg(format.about(*uv.left.likely_h, Quantity::hours));
     if (uv.falls_out_on && uv.falls_out_earliest) {
-        text += say(", on %1 (earliest %2)").arg(format.date(*uv.falls_out_on), format.date(*uv.falls_out_earliest));
+        text +=
+            Said::tr(", on %1 (earliest %2)").arg(format.date(*uv.falls_out_on), format.date(*uv.falls_out_earliest));
     }
     return fact({}, text);
 }
@@ -87,16 +82,16 @@ QString text_uv(const assess::UvResult& uv, const Speaker& speaker)
         return {};
     }
     const words::Formatter& format = speaker.formatter();
-    QString text = fact(say("UV index"), say("%1; target %2: %3")
-                                             .arg(format.range(uv.uvi_at_basking, Quantity::uv_index),
-                                                  format.target(uv.target_uvi, Quantity::uv_index),
-                                                  words::verdict(uv.judgement, words::Subject::uv)));
+    QString text = fact(Said::tr("UV index"), Said::tr("%1; target %2: %3")
+                                                  .arg(format.range(uv.uvi_at_basking, Quantity::uv_index),
+                                                       format.target(uv.target_uvi, Quantity::uv_index),
+                                                       words::verdict(uv.judgement, words::Subject::uv)));
     if (uv.lamps.empty()) {
         return text;
     }
     if (uv.strongest) {
         text +=
-            fact({}, say("the most within reach is %1, on %2")
+            fact({}, Said::tr("the most within reach is %1, on %2")
                          .arg(format.range(uv.strongest->uvi, Quantity::uv_index), standing(*uv.strongest, speaker)));
     }
     text += shade(uv, format);

@@ -1,6 +1,5 @@
-#include <QCoreApplication>
-
 #include "app/report/lines.hpp"
+#include "app/report/said.hpp"
 #include "app/report/text_parts.hpp"
 #include "app/words/seasons.hpp"
 #include "app/words/verdicts.hpp"
@@ -14,11 +13,6 @@ using words::Formatter;
 using words::Quantity;
 
 constexpr double days_a_month = 365.0 / 12.0;
-
-QString say(const char* text)
-{
-    return QCoreApplication::translate("report", text);
-}
 
 QString fact(const QString& name, const QString& text)
 {
@@ -42,7 +36,7 @@ QString month_row(const assess::LightDay& day, const assess::PowerResult& power,
     return row(2, {{words::month_name(day.month, formatter), 5},
                    {hours_text(day.sky_h, formatter), 8, true},
                    {day.planned ? QString::fromStdString(day.planned->on)
-                    : off       ? say("rest")
+                    : off       ? Said::tr("rest")
                                 : QString(),
                     6, true},
                    {day.planned ? QString::fromStdString(day.planned->off) : QString(), 6, true},
@@ -54,7 +48,8 @@ QString month_row(const assess::LightDay& day, const assess::PowerResult& power,
 
 QString weigh_in_table(const assess::CoolSeasonResult& rest, const Formatter& formatter)
 {
-    QString text = row(2, {{say("weigh on"), 14}, {say("ask a vet below"), 16, true}, {say("end it below"), 14, true}});
+    QString text = row(
+        2, {{Said::tr("weigh on"), 14}, {Said::tr("ask a vet below"), 16, true}, {Said::tr("end it below"), 14, true}});
     for (const season::WeighIn& one : rest.weigh_ins) {
         text += row(2, {{formatter.iso_date(assess::iso_of(one.on)), 14},
                         {formatter.value(one.ask_below_kg, Quantity::small_mass), 16, true},
@@ -65,7 +60,7 @@ QString weigh_in_table(const assess::CoolSeasonResult& rest, const Formatter& fo
 
 QString week_table(const assess::CoolSeasonResult& rest, const Formatter& formatter)
 {
-    QString text = row(2, {{say("week of"), 14}, {say("stage"), 13}, {say("by its end"), 14, true}});
+    QString text = row(2, {{Said::tr("week of"), 14}, {Said::tr("stage"), 13}, {Said::tr("by its end"), 14, true}});
     for (const season::Week& week : rest.weeks) {
         const Range band{week.by_its_end_c.low, week.by_its_end_c.low, week.by_its_end_c.high};
         text += row(2, {{formatter.iso_date(assess::iso_of(week.from)), 14},
@@ -81,35 +76,35 @@ QString text_water(const assess::EnclosureResult& enclosure, const words::Speake
 {
     const Formatter& format = speaker.formatter();
     const assess::WaterResult& water = enclosure.water;
-    QString text = fact(say("Water"), say("%1 a day, %2 a month: changed %3, topped up %4, misted %5")
-                                          .arg(format.range(water.daily_l, Quantity::volume),
-                                               format.value(in_a_month(water.daily_l).likely, Quantity::volume),
-                                               format.value(water.changed_l_per_day.likely, Quantity::volume),
-                                               format.value(water.top_up_l_per_day.likely, Quantity::volume),
-                                               format.value(water.misted_l_per_day.likely, Quantity::volume)));
+    QString text = fact(Said::tr("Water"), Said::tr("%1 a day, %2 a month: changed %3, topped up %4, misted %5")
+                                               .arg(format.range(water.daily_l, Quantity::volume),
+                                                    format.value(in_a_month(water.daily_l).likely, Quantity::volume),
+                                                    format.value(water.changed_l_per_day.likely, Quantity::volume),
+                                                    format.value(water.top_up_l_per_day.likely, Quantity::volume),
+                                                    format.value(water.misted_l_per_day.likely, Quantity::volume)));
     if (water.bed_l_per_day) {
-        text += fact({}, say("poured into the bed to keep it as damp: %1 a day")
+        text += fact({}, Said::tr("poured into the bed to keep it as damp: %1 a day")
                              .arg(format.range(*water.bed_l_per_day, Quantity::volume)));
     }
     for (const assess::BowlResult& bowl : water.bowls) {
-        text += fact({}, say("%1 holds %2 and weighs %3 full: %4")
+        text += fact({}, Said::tr("%1 holds %2 and weighs %3 full: %4")
                              .arg(speaker.name_of(bowl.id), format.range(bowl.volume_l, Quantity::volume),
                                   format.value(bowl.carried_kg.likely, Quantity::mass),
                                   words::verdict(bowl.judgement, words::Subject::plain)));
     }
     if (water.conditioner_ml_per_day && water.conditioner_ml_per_fill) {
-        text += fact({}, say("conditioner %1 a fill, %2 a month for %3 of treated water")
+        text += fact({}, Said::tr("conditioner %1 a fill, %2 a month for %3 of treated water")
                              .arg(format.value(water.conditioner_ml_per_fill->likely, Quantity::dose),
                                   format.range(in_a_month(*water.conditioner_ml_per_day), Quantity::dose),
                                   format.value(in_a_month(water.treated_l_per_day).likely, Quantity::volume)));
     }
     if (water.source && water.drawn_l_per_day) {
         text += fact(
-            {}, say("source: %1; drawn from the mains %2 a day")
+            {}, Said::tr("source: %1; drawn from the mains %2 a day")
                     .arg(words::water_source(*water.source), format.range(*water.drawn_l_per_day, Quantity::volume)));
     }
     if (water.cartridges_per_year) {
-        text += fact({}, say("filter cartridges a year, by volume: %1")
+        text += fact({}, Said::tr("filter cartridges a year, by volume: %1")
                              .arg(format.range(*water.cartridges_per_year, Quantity::number)));
     }
     return text;
@@ -121,20 +116,20 @@ QString text_year(const assess::EnclosureResult& enclosure, const words::Speaker
     if (enclosure.light_year.empty()) {
         return {};
     }
-    QString text = QLatin1Char('\n') + row(2, {{say("Year"), 5},
-                                               {say("sky, h"), 8, true},
-                                               {say("on"), 6, true},
-                                               {say("off"), 6, true},
-                                               {say("h"), 6, true},
-                                               {say("kWh"), 7, true},
-                                               {say("range"), 18, true},
-                                               {say("costs"), 8, true}});
+    QString text = QLatin1Char('\n') + row(2, {{Said::tr("Year"), 5},
+                                               {Said::tr("sky, h"), 8, true},
+                                               {Said::tr("on"), 6, true},
+                                               {Said::tr("off"), 6, true},
+                                               {Said::tr("h"), 6, true},
+                                               {Said::tr("kWh"), 7, true},
+                                               {Said::tr("range"), 18, true},
+                                               {Said::tr("costs"), 8, true}});
     for (const assess::LightDay& day : enclosure.light_year) {
         if (day.day != 1) { // the middle of the month
             text += month_row(day, enclosure.power, format);
         }
     }
-    text += fact(say("In a year"), format.range(enclosure.power.year_kwh, Quantity::energy));
+    text += fact(Said::tr("In a year"), format.range(enclosure.power.year_kwh, Quantity::energy));
     return text + wrapped(QStringLiteral("  "), words::how_months(enclosure.hemisphere_known));
 }
 
@@ -147,7 +142,7 @@ QString text_cool_seasons(const assess::EnclosureResult& enclosure, const words:
             continue;
         }
         text += QLatin1Char('\n');
-        text += fact(say("Winter rest"),
+        text += fact(Said::tr("Winter rest"),
                      speaker.name_of(rest.animal) + QStringLiteral(": ") + words::answer(rest.eligibility.answer) +
                          (rest.eligibility.bars.empty()
                               ? QString()

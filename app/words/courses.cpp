@@ -18,10 +18,10 @@ namespace {
 using climate::Course;
 using climate::CoursePoint;
 
-QString say(const char* text)
-{
-    return QCoreApplication::translate("courses", text);
-}
+// The translator finds these texts under "courses".
+struct Said {
+    Q_DECLARE_TR_FUNCTIONS(courses)
+};
 
 using Reading = double CoursePoint::*;
 
@@ -58,15 +58,16 @@ QString energy_sentence(const assess::CourseResult& result, const Speaker& speak
 {
     const QString energy = speaker.formatter().value(result.course.energy_kwh, Quantity::energy);
     return course_kind(result.id) == CourseKind::day
-               ? say("All devices together draw %1 on such a day.").arg(energy)
-               : say("All devices together draw %1 in these %2.")
+               ? Said::tr("All devices together draw %1 on such a day.").arg(energy)
+               : Said::tr("All devices together draw %1 in these %2.")
                      .arg(energy, hours(result.course.points.back().hour, speaker));
 }
 
 // Minutes while it is quick, hours where it is slow.
 QString lapse(double value_h, const Speaker& speaker)
 {
-    return value_h < 1.5 ? say("%1 min").arg(speaker.formatter().number(60.0 * value_h, 0)) : hours(value_h, speaker);
+    return value_h < 1.5 ? Said::tr("%1 min").arg(speaker.formatter().number(60.0 * value_h, 0))
+                         : hours(value_h, speaker);
 }
 
 QString switching_sentence(const assess::SwitchingResult& switching, const Speaker& speaker)
@@ -74,23 +75,24 @@ QString switching_sentence(const assess::SwitchingResult& switching, const Speak
     const words::Formatter& format = speaker.formatter();
     const climate::Switching& cycle = switching.cycle;
     const auto swing = [&](const climate::Swing& both) {
-        return say("%1 to %2")
+        return Said::tr("%1 to %2")
             .arg(format.value(both.low, Quantity::temperature), format.value(both.high, Quantity::temperature));
     };
-    QString text = switching.lamps_on ? say("While the lamps are on, %1 switches on every %2, for %3 each time: its "
-                                            "probe swings from %4, the warm side from %5.")
-                                      : say("While the lamps are off, %1 switches on every %2, for %3 each time: its "
-                                            "probe swings from %4, the warm side from %5.");
+    QString text = switching.lamps_on
+                       ? Said::tr("While the lamps are on, %1 switches on every %2, for %3 each time: its "
+                                  "probe swings from %4, the warm side from %5.")
+                       : Said::tr("While the lamps are off, %1 switches on every %2, for %3 each time: its "
+                                  "probe swings from %4, the warm side from %5.");
     text = text.arg(speaker.name_of(switching.device), lapse(cycle.period_h, speaker),
                     lapse(cycle.on_share * cycle.period_h, speaker), swing(cycle.probe_c), swing(cycle.warm_c));
     if (switching.assumed) {
-        text += QLatin1Char(' ') + say("That is if it switches, and %1 apart, which the plan does not say.")
+        text += QLatin1Char(' ') + Said::tr("That is if it switches, and %1 apart, which the plan does not say.")
                                        .arg(format.value(switching.hysteresis_k, Quantity::temperature_difference));
     }
     constexpr double often_h = 0.25;
     if (cycle.period_h < often_h) {
-        text +=
-            QLatin1Char(' ') + say("So often wears a switch out, and a lamp: one that dims or pulses suits better.");
+        text += QLatin1Char(' ') +
+                Said::tr("So often wears a switch out, and a lamp: one that dims or pulses suits better.");
     }
     return text;
 }
@@ -103,11 +105,11 @@ void add_day(const assess::CourseResult& result, const Speaker& speaker, QString
     const CoursePoint* cool_low = extreme(course, &CoursePoint::cool_c, false, dark);
     const CoursePoint* warm_low = extreme(course, &CoursePoint::warm_c, false, dark);
     if (cool_low != nullptr && warm_low != nullptr) {
-        sentences << say("Lowest while the lamps are off: cool side %1, warm side %2.")
+        sentences << Said::tr("Lowest while the lamps are off: cool side %1, warm side %2.")
                          .arg(degrees(*cool_low, &CoursePoint::cool_c, result.cool_spread_k, speaker),
                               degrees(*warm_low, &CoursePoint::warm_c, result.warm_spread_k, speaker));
     }
-    sentences << say("Highest: basking spot %1, warm side %2, cool side %3.")
+    sentences << Said::tr("Highest: basking spot %1, warm side %2, cool side %3.")
                      .arg(degrees(*extreme(course, &CoursePoint::basking_c, true, any), &CoursePoint::basking_c,
                                   result.basking_spread_k, speaker),
                           degrees(*extreme(course, &CoursePoint::warm_c, true, any), &CoursePoint::warm_c,
@@ -119,7 +121,7 @@ void add_day(const assess::CourseResult& result, const Speaker& speaker, QString
     }
     constexpr double restless_k = 0.1; // less does not show in a figure with one decimal
     if (course.unrest_k > restless_k) {
-        sentences << say("The day does not come to repeat itself: it ends up to %1 from where it began.")
+        sentences << Said::tr("The day does not come to repeat itself: it ends up to %1 from where it began.")
                          .arg(speaker.formatter().value(course.unrest_k, Quantity::temperature_difference));
     }
 }
@@ -135,12 +137,12 @@ void add_warm_up(const assess::CourseResult& result, const Speaker& speaker, QSt
         const auto settled = settled_h(result.course, reading);
         const QString name = capitalised(words::zone(zone));
         if (settled) {
-            sentences << say("%1: within %2 of its final %3 %4.")
+            sentences << Said::tr("%1: within %2 of its final %3 %4.")
                              .arg(name, speaker.formatter().value(1.0, Quantity::temperature_difference), end,
-                                  *settled > 0.0 ? say("after %1").arg(hours(*settled, speaker))
-                                                 : say("from the beginning"));
+                                  *settled > 0.0 ? Said::tr("after %1").arg(hours(*settled, speaker))
+                                                 : Said::tr("from the beginning"));
         } else {
-            sentences << say("%1: has not settled after %2, when it is at %3.").arg(name, whole, end);
+            sentences << Said::tr("%1: has not settled after %2, when it is at %3.").arg(name, whole, end);
         }
     }
 }
@@ -153,17 +155,17 @@ void add_humidity(const assess::CourseResult& result, const Speaker& speaker, QS
     const CoursePoint& dampest = *extreme(result.course, &CoursePoint::humidity, true, any);
     const auto at = [&speaker](const CoursePoint& point) {
         const QString humidity = speaker.formatter().value(point.humidity, Quantity::fraction);
-        return point.hour > 0.0 ? say("%1 after %2").arg(humidity, hours(point.hour, speaker))
-                                : say("%1 at the beginning").arg(humidity);
+        return point.hour > 0.0 ? Said::tr("%1 after %2").arg(humidity, hours(point.hour, speaker))
+                                : Said::tr("%1 at the beginning").arg(humidity);
     };
-    sentences << say("Humidity at ground level on the cool side, likely: lowest %1, highest %2.")
+    sentences << Said::tr("Humidity at ground level on the cool side, likely: lowest %1, highest %2.")
                      .arg(at(driest), at(dampest));
     QStringList mistings;
     for (const double hour : result.course.misted_h) {
         mistings << hours(hour, speaker);
     }
     if (!mistings.isEmpty()) {
-        sentences << say("Misted at: %1.").arg(mistings.join(say(", ")));
+        sentences << Said::tr("Misted at: %1.").arg(mistings.join(Said::tr(", ")));
     }
 }
 
@@ -187,7 +189,7 @@ void add_limits(const assess::CourseResult& result, const Speaker& speaker, QStr
             sentences << limit_sentence(limit, whole_h, speaker);
         } else if (&limit == low) {
             sentences
-                << say("%1: some place stays between %2 and %3, outside which it comes to harm, through these %4.")
+                << Said::tr("%1: some place stays between %2 and %3, outside which it comes to harm, through these %4.")
                        .arg(capitalised(speaker.name_of(limit.species)),
                             speaker.formatter().value(low->limit_c, Quantity::temperature),
                             speaker.formatter().value(high->limit_c, Quantity::temperature), hours(whole_h, speaker));
@@ -203,12 +205,12 @@ void add_drill(const assess::CourseResult& result, const Speaker& speaker, QStri
     const CoursePoint& coldest = *extreme(result.course, &CoursePoint::coldest_c, false, any);
     const auto at = [&speaker](const CoursePoint& point, Reading reading) {
         const QString degrees = speaker.formatter().value(point.*reading, Quantity::temperature);
-        return point.hour > 0.0 ? say("%1 after %2").arg(degrees, hours(point.hour, speaker))
-                                : say("%1 at the beginning").arg(degrees);
+        return point.hour > 0.0 ? Said::tr("%1 after %2").arg(degrees, hours(point.hour, speaker))
+                                : Said::tr("%1 at the beginning").arg(degrees);
     };
-    sentences << say("Hottest surface, likely: %1. Hottest when digging: %2.")
+    sentences << Said::tr("Hottest surface, likely: %1. Hottest when digging: %2.")
                      .arg(at(hottest, &CoursePoint::hottest_c), at(digging, &CoursePoint::digging_c));
-    sentences << say("Coldest floor, likely: %1.").arg(at(coldest, &CoursePoint::coldest_c));
+    sentences << Said::tr("Coldest floor, likely: %1.").arg(at(coldest, &CoursePoint::coldest_c));
     add_limits(result, speaker, sentences);
 }
 
@@ -232,7 +234,7 @@ QString course_name(std::string_view id)
     }};
     for (const auto& [known, word] : words) {
         if (known == id) {
-            return say(word);
+            return Said::tr(word);
         }
     }
     return case_name(id);
@@ -248,17 +250,20 @@ QString course_method(std::string_view id)
 {
     switch (course_kind(id)) {
     case CourseKind::day:
-        return say("The heat balance followed in time steps through days until one ends as it began; the room takes "
-                   "two hours to get from its night's temperature to its day's and back. The band is the range of the "
-                   "steady balance, laid about the likely course.");
+        return Said::tr(
+            "The heat balance followed in time steps through days until one ends as it began; the room takes "
+            "two hours to get from its night's temperature to its day's and back. The band is the range of the "
+            "steady balance, laid about the likely course.");
     case CourseKind::warm_up:
-        return say("The heat balance followed in time steps, with everything switched on in a box that is as warm as "
-                   "the room.");
+        return Said::tr(
+            "The heat balance followed in time steps, with everything switched on in a box that is as warm as "
+            "the room.");
     case CourseKind::drill:
         break;
     }
-    return say("The heat balance followed in time steps from the steady state before the fault. The earliest time is "
-               "that of the unfavourable end of the range.");
+    return Said::tr(
+        "The heat balance followed in time steps from the steady state before the fault. The earliest time is "
+        "that of the unfavourable end of the range.");
 }
 
 std::vector<Hours> lit_hours(const Course& course)
@@ -307,27 +312,27 @@ QString limit_sentence(const assess::TimeToLimit& limit, double hours_looked_at,
     const QString degrees = speaker.formatter().value(limit.limit_c, Quantity::temperature);
     const QString whole = hours(hours_looked_at, speaker);
     if (!limit.earliest_h) {
-        return (hot ? say("%1: some place stays below %2, above which it comes to harm, through these %3.")
-                    : say("%1: some place stays above %2, below which it comes to harm, through these %3."))
+        return (hot ? Said::tr("%1: some place stays below %2, above which it comes to harm, through these %3.")
+                    : Said::tr("%1: some place stays above %2, below which it comes to harm, through these %3."))
             .arg(name, degrees, whole);
     }
     const QString begin =
-        (hot ? say("%1: even the coolest place may be over %2, where it comes to harm, %3")
-             : say("%1: even the warmest place may be under %2, where it comes to harm, %3"))
+        (hot ? Said::tr("%1: even the coolest place may be over %2, where it comes to harm, %3")
+             : Said::tr("%1: even the warmest place may be under %2, where it comes to harm, %3"))
             .arg(name, degrees,
-                 *limit.earliest_h > 0.0 ? say("after %1 at the earliest").arg(hours(*limit.earliest_h, speaker))
-                                         : say("from the beginning"));
+                 *limit.earliest_h > 0.0 ? Said::tr("after %1 at the earliest").arg(hours(*limit.earliest_h, speaker))
+                                         : Said::tr("from the beginning"));
     if (!limit.likely_h) {
-        return begin + say("; likely not within these %1.").arg(whole);
+        return begin + Said::tr("; likely not within these %1.").arg(whole);
     }
-    return begin + (*limit.likely_h > 0.0 ? say("; likely after %1.").arg(hours(*limit.likely_h, speaker))
-                                          : say("; likely so from the beginning."));
+    return begin + (*limit.likely_h > 0.0 ? Said::tr("; likely after %1.").arg(hours(*limit.likely_h, speaker))
+                                          : Said::tr("; likely so from the beginning."));
 }
 
 QStringList course_sentences(const assess::CourseResult& result, const Speaker& speaker)
 {
     if (result.course.points.size() < 2) {
-        return {say("Not known: the balance of heat found no solution over these hours.")};
+        return {Said::tr("Not known: the balance of heat found no solution over these hours.")};
     }
     QStringList sentences;
     switch (course_kind(result.id)) {
@@ -346,7 +351,7 @@ QStringList course_sentences(const assess::CourseResult& result, const Speaker& 
         sentences << energy_sentence(result, speaker);
     }
     if (!result.course.complete) {
-        sentences << say("It breaks off after %1: what follows is not known.")
+        sentences << Said::tr("It breaks off after %1: what follows is not known.")
                          .arg(hours(result.course.points.back().hour, speaker));
     }
     return sentences;

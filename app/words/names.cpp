@@ -10,15 +10,15 @@ namespace loam::words {
 
 namespace {
 
-QString say(const char* text)
-{
-    return QCoreApplication::translate("names", text);
-}
+// The translator finds these texts under "names".
+struct Said {
+    Q_DECLARE_TR_FUNCTIONS(names)
+};
 
 template <std::size_t N, class E> QString nth(const std::array<const char*, N>& words, E value)
 {
     const auto index = static_cast<std::size_t>(value);
-    return index < N ? say(words[index]) : QString();
+    return index < N ? Said::tr(words[index]) : QString();
 }
 
 } // namespace
@@ -71,7 +71,7 @@ QString case_name(std::string_view id)
     }};
     for (const auto& [known, word] : words) {
         if (known == id) {
-            return say(word);
+            return Said::tr(word);
         }
     }
     return QString::fromUtf8(id);
@@ -125,7 +125,7 @@ QString source(const Source& source)
     if (citation.endsWith(QLatin1Char('.'))) {
         citation.chop(1); // the bracket ends the sentence
     }
-    return say("%1 (%2)").arg(citation, confidence(source.confidence));
+    return Said::tr("%1 (%2)").arg(citation, confidence(source.confidence));
 }
 
 QString cost_kind(assess::CostKind kind)

@@ -13,10 +13,10 @@ namespace loam::words {
 
 namespace {
 
-QString say(const char* text)
-{
-    return QCoreApplication::translate("numbers", text);
-}
+// The translator finds these texts under "numbers".
+struct Said {
+    Q_DECLARE_TR_FUNCTIONS(numbers)
+};
 
 const auto en_dash = QStringLiteral("–");
 
@@ -65,15 +65,15 @@ std::optional<QString> in_the_singular(const QString& number, const DisplayUnit&
         return std::nullopt;
     }
     if (unit.symbol == QStringLiteral("days")) {
-        return say("1 day");
+        return Said::tr("1 day");
     }
     if (unit.symbol == QStringLiteral("weeks")) {
-        return say("1 week");
+        return Said::tr("1 week");
     }
     if (unit.symbol == QStringLiteral("months")) {
-        return say("1 month");
+        return Said::tr("1 month");
     }
-    return unit.symbol == QStringLiteral("years") ? std::optional(say("1 year")) : std::nullopt;
+    return unit.symbol == QStringLiteral("years") ? std::optional(Said::tr("1 year")) : std::nullopt;
 }
 
 QString with_unit(const QString& number, const DisplayUnit& unit, const QLocale& locale)
@@ -94,12 +94,12 @@ QString with_unit(const QString& number, const DisplayUnit& unit, const QLocale&
 // Two ends with one mark between them; a minus sign beside a dash is hard to read.
 QString joined(const QString& low, const QString& high, bool negative)
 {
-    return negative ? say("%1 to %2").arg(low, high) : low + en_dash + high;
+    return negative ? Said::tr("%1 to %2").arg(low, high) : low + en_dash + high;
 }
 
 QString not_known()
 {
-    return say("not known");
+    return Said::tr("not known");
 }
 
 } // namespace
@@ -201,7 +201,7 @@ QString Formatter::range(const Range& range, Quantity quantity) const
     }
     const int decimals = whole_at(likely, unit.decimals) ? 0 : unit.decimals;
     const QString middle = in_inch_fractions(fitting, system_) ? inches_text(likely, *this) : number(likely, decimals);
-    return say("%1 (likely %2)").arg(ends, middle);
+    return Said::tr("%1 (likely %2)").arg(ends, middle);
 }
 
 QString Formatter::range(const std::optional<Range>& range, Quantity quantity) const
@@ -215,9 +215,9 @@ QString Formatter::target(const Target& target, Quantity quantity) const
         return span({*target.min, *target.min, *target.max}, quantity);
     }
     if (target.min) {
-        return say("at least %1").arg(value(*target.min, quantity));
+        return Said::tr("at least %1").arg(value(*target.min, quantity));
     }
-    return target.max ? say("at most %1").arg(value(*target.max, quantity)) : say("no target");
+    return target.max ? Said::tr("at most %1").arg(value(*target.max, quantity)) : Said::tr("no target");
 }
 
 QString Formatter::figure(double stored, std::string_view unit) const
@@ -226,7 +226,7 @@ QString Formatter::figure(double stored, std::string_view unit) const
         return value(stored, *quantity);
     }
     if (unit.size() > 2 && unit.substr(unit.size() - 2) == "/d") {
-        return say("%1 a day").arg(figure(stored, unit.substr(0, unit.size() - 2)));
+        return Said::tr("%1 a day").arg(figure(stored, unit.substr(0, unit.size() - 2)));
     }
     const QString name = QString::fromUtf8(unit);
     if (const auto currency = Currency::find(unit)) {
@@ -286,7 +286,7 @@ QString Formatter::money_round_span(const MoneyRange& range) const
 QString Formatter::money(const MoneyRange& range) const
 {
     const QString ends = money_span(range);
-    return range.low == range.high ? ends : say("%1, typically %2").arg(ends, money_bare(range.typical));
+    return range.low == range.high ? ends : Said::tr("%1, typically %2").arg(ends, money_bare(range.typical));
 }
 
 QString Formatter::date(const QDate& date) const

@@ -9,10 +9,10 @@ namespace loam::words {
 
 namespace {
 
-QString say(const char* text)
-{
-    return QCoreApplication::translate("places", text);
-}
+// The translator finds these texts under "places".
+struct Said {
+    Q_DECLARE_TR_FUNCTIONS(places)
+};
 
 QString with_id(const QString& kind, const std::string& id)
 {
@@ -44,26 +44,27 @@ std::optional<QString> in_enclosure(const plan::Enclosure& enclosure, std::strin
         return with_id(lining_of(lining->wall, lining->side), lining->id);
     }
     if (const auto* cover = with_id(enclosure.shell.top.covers, id)) {
-        return with_id(say("cover"), cover->id);
+        return with_id(Said::tr("cover"), cover->id);
     }
     if (const auto* layer = with_id(enclosure.substrate, id)) {
-        return with_id(say("substrate"), layer->id);
+        return with_id(Said::tr("substrate"), layer->id);
     }
     if (const auto* animal = with_id(enclosure.animals, id)) {
-        return with_id(animal->count == 1 ? say("animal") : say("animals"), animal->id);
+        return with_id(animal->count == 1 ? Said::tr("animal") : Said::tr("animals"), animal->id);
     }
     if (const auto* reading = with_id(enclosure.readings, id)) {
-        return with_id(say("reading"), reading->id);
+        return with_id(Said::tr("reading"), reading->id);
     }
     if (const auto* vent = with_id(enclosure.shell.vents, id)) {
-        return with_id(say("vent"), vent->id);
+        return with_id(Said::tr("vent"), vent->id);
     }
     return std::nullopt;
 }
 
 QString enclosure_name(const plan::Enclosure& enclosure)
 {
-    return enclosure.name.empty() ? with_id(say("enclosure"), enclosure.id) : QString::fromStdString(enclosure.name);
+    return enclosure.name.empty() ? with_id(Said::tr("enclosure"), enclosure.id)
+                                  : QString::fromStdString(enclosure.name);
 }
 
 // The element at `index` of the list named `list`, as its id; empty where there is none.
@@ -137,19 +138,19 @@ std::optional<QString> element_name(const plan::Plan& plan, std::string_view id)
         }
     }
     if (const auto* circuit = with_id(plan.site.circuits, id)) {
-        return with_id(say("circuit"), circuit->id);
+        return with_id(Said::tr("circuit"), circuit->id);
     }
     if (const auto* strip = with_id(plan.site.strips, id)) {
-        return with_id(say("strip"), strip->id);
+        return with_id(Said::tr("strip"), strip->id);
     }
     if (const auto* stand = with_id(plan.site.stands, id)) {
-        return with_id(say("stand"), stand->id);
+        return with_id(Said::tr("stand"), stand->id);
     }
     if (const auto* owned = with_id(plan.owned, id)) {
-        return with_id(say("owned item"), owned->id);
+        return with_id(Said::tr("owned item"), owned->id);
     }
     if (const auto* wish = with_id(plan.wishes, id)) {
-        return with_id(say("change of needs"), wish->id);
+        return with_id(Said::tr("change of needs"), wish->id);
     }
     if (const auto* line = with_id(plan.own_lines, id)) {
         return QString::fromStdString(line->name);

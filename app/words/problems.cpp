@@ -11,27 +11,27 @@ namespace loam::words {
 
 namespace {
 
-QString say(const char* text)
-{
-    return QCoreApplication::translate("problems", text);
-}
+// The translator finds these texts under "problems".
+struct Said {
+    Q_DECLARE_TR_FUNCTIONS(problems)
+};
 
 QString pattern_words(const QString& pattern)
 {
     const std::string text = pattern.toStdString();
     if (text == json::kebab_id) {
-        return say("lower-case letters and digits, in words joined by single hyphens");
+        return Said::tr("lower-case letters and digits, in words joined by single hyphens");
     }
     if (text == json::element_id) {
-        return say("letters, digits, hyphens and underscores, beginning with a letter or digit");
+        return Said::tr("letters, digits, hyphens and underscores, beginning with a letter or digit");
     }
     if (text == json::clock_time) {
-        return say("a time of day such as 07:30");
+        return Said::tr("a time of day such as 07:30");
     }
     if (text == json::iso_date) {
-        return say("a date such as 2026-11-25");
+        return Said::tr("a date such as 2026-11-25");
     }
-    return say("of the form %1").arg(pattern);
+    return Said::tr("of the form %1").arg(pattern);
 }
 
 QString type_words(const QString& type)
@@ -51,7 +51,7 @@ QString type_words(const QString& type)
     };
     for (const Word& word : words) {
         if (type == QLatin1String(word.type)) {
-            return say(word.text);
+            return Said::tr(word.text);
         }
     }
     return type;
@@ -60,9 +60,9 @@ QString type_words(const QString& type)
 QString measure_words(const QString& measure)
 {
     if (measure == QStringLiteral("snout-vent")) {
-        return say("the length from snout to vent");
+        return Said::tr("the length from snout to vent");
     }
-    return measure == QStringLiteral("carapace") ? say("the length of the shell") : say("the total length");
+    return measure == QStringLiteral("carapace") ? Said::tr("the length of the shell") : Said::tr("the total length");
 }
 
 QString in_form(const QString& value, const QString& form)
@@ -93,7 +93,7 @@ QString problem_sentence(const json::Problem& problem)
         row = find_sentence(catalog_problem_sentences(), problem.code);
     }
     if (row == nullptr) {
-        return say("This is not right (%1).").arg(QString::fromStdString(problem.code));
+        return Said::tr("This is not right (%1).").arg(QString::fromStdString(problem.code));
     }
     const auto lookup = [&problem](const QString& name, const QString& form) -> std::optional<QString> {
         const std::size_t index = name.toUInt();

@@ -16,10 +16,10 @@ namespace loam::words {
 
 namespace {
 
-QString say(const char* text)
-{
-    return QCoreApplication::translate("speaker", text);
-}
+// The translator finds these texts under "speaker".
+struct Said {
+    Q_DECLARE_TR_FUNCTIONS(speaker)
+};
 
 const Input* find_input(const std::vector<Input>& inputs, const QString& name)
 {
@@ -87,7 +87,7 @@ QString difference_text(const Input& input, bool percent, const Formatter& forma
             step.value = mantissa * factor;
             QString least = input_text(step, percent, formatter);
             if (step.value > input.value && !reads_as_nothing(least)) {
-                return say("less than %1").arg(least);
+                return Said::tr("less than %1").arg(least);
             }
         }
     }
@@ -98,7 +98,8 @@ QString difference_text(const Input& input, bool percent, const Formatter& forma
 QString in_points(QString percentage, const Formatter& formatter)
 {
     percentage = percentage.remove(formatter.locale().percent()).trimmed();
-    return percentage == QStringLiteral("1") ? say("1 percentage point") : say("%1 percentage points").arg(percentage);
+    return percentage == QStringLiteral("1") ? Said::tr("1 percentage point")
+                                             : Said::tr("%1 percentage points").arg(percentage);
 }
 
 bool is_difference(const QString& name)
@@ -204,7 +205,7 @@ QString Speaker::finding(const Finding& finding) const
 {
     const Sentence* row = find_finding_sentence(finding.code, {finding.verdict, finding.direction});
     if (row == nullptr) {
-        return say("Something was found that has no words yet (%1).").arg(QString::fromStdString(finding.code));
+        return Said::tr("Something was found that has no words yet (%1).").arg(QString::fromStdString(finding.code));
     }
     const Figures figures{finding.because.inputs, finding.because.labels};
     return fill(translated(row->text),
@@ -232,10 +233,10 @@ QString Speaker::inputs(const Because& because) const
     const bool percent = in_percent(because);
     QStringList parts;
     if (const auto range = range_text(because.inputs, percent, formatter_)) {
-        parts << say("result: %1").arg(*range);
+        parts << Said::tr("result: %1").arg(*range);
     }
     if (const auto band = band_text(because.inputs, percent, formatter_)) {
-        parts << say("compared with: %1").arg(*band);
+        parts << Said::tr("compared with: %1").arg(*band);
     }
     constexpr std::array told{"low", "likely", "high", "min", "max", "years_min", "years_max"};
     for (const Input& input : because.inputs) {
@@ -258,7 +259,7 @@ QString Speaker::method(const Because& because) const
     }
     for (const Label& each : because.labels) {
         if (each.name == "limited_by" && !each.text.empty()) {
-            lines << say("The range is mostly due to this: %1.").arg(label(each));
+            lines << Said::tr("The range is mostly due to this: %1.").arg(label(each));
         }
     }
     return lines.join(QLatin1Char('\n'));
@@ -271,11 +272,11 @@ QString Speaker::because(const Because& because) const
         lines << how;
     }
     if (const QString figures = inputs(because); !figures.isEmpty()) {
-        lines << say("Figures: %1").arg(figures);
+        lines << Said::tr("Figures: %1").arg(figures);
     }
     const QString citation = source(because.source);
     if (!citation.isEmpty()) {
-        lines << say("Source: %1").arg(citation);
+        lines << Said::tr("Source: %1").arg(citation);
     }
     return lines.join(QLatin1Char('\n'));
 }
@@ -289,17 +290,17 @@ QString Speaker::assumed(const assess::Assumed& assumed) const
 {
     // No plan says what board a stand has; its thickness is what was taken.
     const QString where = assumed.where.ends_with("/stand")
-                              ? say("%1, the thickness of its board").arg(place(assumed.where))
+                              ? Said::tr("%1, the thickness of its board").arg(place(assumed.where))
                               : place(assumed.where);
     if (!assumed.bracket) {
-        return say("%1: not stated, and nothing could be assumed").arg(where);
+        return Said::tr("%1: not stated, and nothing could be assumed").arg(where);
     }
     if (assumed.where.ends_with("/walkable") || assumed.where.ends_with("/guarded")) {
-        return say("%1: counted both ways, yes and no").arg(where);
+        return Said::tr("%1: counted both ways, yes and no").arg(where);
     }
     if (assumed.unit.ends_with("/d")) {
         if (const auto daily = quantity_of(std::string_view(assumed.unit).substr(0, assumed.unit.size() - 2))) {
-            return say("%1: taken as %2 a day").arg(where, formatter_.span(*assumed.bracket, *daily));
+            return Said::tr("%1: taken as %2 a day").arg(where, formatter_.span(*assumed.bracket, *daily));
         }
     }
     const bool share = assumed.where.ends_with("level") || assumed.where.ends_with("humidity") ||
@@ -307,11 +308,12 @@ QString Speaker::assumed(const assess::Assumed& assumed) const
                        assumed.where.ends_with("contingency");
     const auto quantity = share ? std::optional(Quantity::fraction) : quantity_of(assumed.unit);
     if (quantity) {
-        return say("%1: taken as %2").arg(where, formatter_.span(*assumed.bracket, *quantity));
+        return Said::tr("%1: taken as %2").arg(where, formatter_.span(*assumed.bracket, *quantity));
     }
     const QString low = formatter_.figure(assumed.bracket->low, assumed.unit);
     const QString high = formatter_.figure(assumed.bracket->high, assumed.unit);
-    return low == high ? say("%1: taken as %2").arg(where, low) : say("%1: taken as %2 to %3").arg(where, low, high);
+    return low == high ? Said::tr("%1: taken as %2").arg(where, low)
+                       : Said::tr("%1: taken as %2 to %3").arg(where, low, high);
 }
 
 QString Speaker::why(const assess::ShoppingLine& line) const

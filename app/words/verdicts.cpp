@@ -9,10 +9,10 @@ namespace loam::words {
 
 namespace {
 
-QString say(const char* text)
-{
-    return QCoreApplication::translate("verdicts", text);
-}
+// The translator finds these texts under "verdicts".
+struct Said {
+    Q_DECLARE_TR_FUNCTIONS(verdicts)
+};
 
 const char* too(Direction direction, Subject subject)
 {
@@ -72,22 +72,22 @@ QString verdict(Verdict verdict)
 {
     switch (verdict) {
     case Verdict::fits:
-        return say("fits");
+        return Said::tr("fits");
     case Verdict::tight:
-        return say("tight");
+        return Said::tr("tight");
     case Verdict::falls_short:
-        return say("falls short");
+        return Said::tr("falls short");
     case Verdict::danger:
-        return say("danger");
+        return Said::tr("danger");
     case Verdict::not_known:
-        return say("not known");
+        return Said::tr("not known");
     }
     return {};
 }
 
 QString direction(Direction direction, Subject subject)
 {
-    return direction == Direction::none ? QString() : say(too(direction, subject));
+    return direction == Direction::none ? QString() : Said::tr(too(direction, subject));
 }
 
 QString verdict(const Judgement& judgement, Subject subject)
@@ -100,8 +100,8 @@ QString verdict(const Judgement& judgement, Subject subject)
     }
     const QString where = direction(judgement.direction, subject);
     // An end of the range misses the target, not the likely value: it may come to that.
-    return judgement.verdict == Verdict::tight ? say("%1 (may be %2)").arg(word, where)
-                                               : say("%1 (%2)").arg(word, where);
+    return judgement.verdict == Verdict::tight ? Said::tr("%1 (may be %2)").arg(word, where)
+                                               : Said::tr("%1 (%2)").arg(word, where);
 }
 
 Subject subject_of(std::string_view finding_code)

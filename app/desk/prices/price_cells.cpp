@@ -10,10 +10,10 @@ namespace loam::desk {
 
 namespace {
 
-QString say(const char* text)
-{
-    return QCoreApplication::translate("prices", text);
-}
+// The translator finds these texts under "prices".
+struct Said {
+    Q_DECLARE_TR_FUNCTIONS(prices)
+};
 
 using Item = catalog::Item;
 using Pack = catalog::Pack;
@@ -40,7 +40,7 @@ std::optional<catalog::Spread>& life_of(Item& item, PriceColumn column)
 QString take_name(std::string& name, const QString& typed)
 {
     if (typed.isEmpty()) {
-        return say("A name can't be empty.");
+        return Said::tr("A name can't be empty.");
     }
     name = typed.toStdString();
     return {};
@@ -50,7 +50,7 @@ QString take_price(Pack& pack, PriceColumn column, const QString& typed, const w
 {
     const auto price = format.parse_price(typed);
     if (!price) {
-        return say("“%1” is not a price. Write a number such as %2.").arg(typed, format.price({450, 2}));
+        return Said::tr("“%1” is not a price. Write a number such as %2.").arg(typed, format.price({450, 2}));
     }
     // A single price is a range of one: whoever writes the first price of a pack need not write it three times.
     if (column == PriceColumn::typical && pack.low == pack.typical && pack.typical == pack.high) {
@@ -64,7 +64,8 @@ QString take_amount(Pack& pack, const QString& typed, const words::Formatter& fo
 {
     const auto amount = read_range(typed, format);
     if (!amount || amount->low <= 0.0) {
-        return say("“%1” is not an amount. Write one number above zero, or the least, the likely and the most with "
+        return Said::tr(
+                   "“%1” is not an amount. Write one number above zero, or the least, the likely and the most with "
                    "dashes between: 55 – 60 – 65.")
             .arg(typed);
     }
@@ -76,7 +77,8 @@ QString take_fits(Item& item, const QString& typed, const words::Formatter& form
 {
     const auto span = read_open_span(typed, format);
     if (!span) {
-        return say("“%1” is not a span. Write it as 75 – 100, open to one side as 75 –, or leave it empty.").arg(typed);
+        return Said::tr("“%1” is not a span. Write it as 75 – 100, open to one side as 75 –, or leave it empty.")
+            .arg(typed);
     }
     item.fits_from = span->from;
     item.fits_to = span->to;
@@ -91,8 +93,8 @@ QString take_life(std::optional<catalog::Spread>& life, const QString& typed, co
     }
     const auto range = read_range(typed, format);
     if (!range) {
-        return say("“%1” is not a useful life. Write one number, the least, the likely and the most with dashes "
-                   "between, or leave it empty where it is not known.")
+        return Said::tr("“%1” is not a useful life. Write one number, the least, the likely and the most with dashes "
+                        "between, or leave it empty where it is not known.")
             .arg(typed);
     }
     if (!life || life->range() != *range) {
@@ -116,7 +118,7 @@ QString take_mass(Pack& pack, const QString& typed, const words::Formatter& form
     const auto mass_kg = pack.mass_kg ? format.parse(typed, words::Quantity::mass, *pack.mass_kg)
                                       : format.parse(typed, words::Quantity::mass);
     if (!mass_kg || *mass_kg < 0.0) {
-        return say("“%1” is not a weight.").arg(typed);
+        return Said::tr("“%1” is not a weight.").arg(typed);
     }
     pack.mass_kg = mass_kg;
     return {};
@@ -178,7 +180,7 @@ QString price_cell(const catalog::PriceList& prices, const PackPlace& place, Pri
     case PriceColumn::high:
         return format.price(pack.high);
     case PriceColumn::stock:
-        return pack.in_stock ? say("yes") : say("no");
+        return pack.in_stock ? Said::tr("yes") : Said::tr("no");
     case PriceColumn::mass:
         return pack.mass_kg ? format.value(*pack.mass_kg, words::Quantity::mass) : QString();
     case PriceColumn::months:

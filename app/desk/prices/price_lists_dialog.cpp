@@ -38,7 +38,7 @@ std::size_t packs_of(const catalog::PriceList& prices)
 
 std::string copy_title(const catalog::PriceList& prices)
 {
-    return PriceListsDialog::tr("Copy of %1").arg(QString::fromStdString(prices.title)).toStdString();
+    return QObject::tr("Copy of %1").arg(QString::fromStdString(prices.title)).toStdString();
 }
 
 std::chrono::year_month_day today()

@@ -3,6 +3,8 @@
 #include <QFileInfo>
 #include <QLocale>
 
+#include "app/words/language.hpp"
+
 namespace loam::desk {
 
 namespace {
@@ -12,7 +14,7 @@ constexpr int most_recent_files = 10;
 // Countries that measure in inches and print on Letter; everyone else is metric and prints on A4.
 bool customary_country()
 {
-    return QLocale().measurementSystem() == QLocale::ImperialUSSystem;
+    return QLocale::system().measurementSystem() == QLocale::ImperialUSSystem;
 }
 
 } // namespace
@@ -36,6 +38,23 @@ void Settings::set_units(words::UnitSystem units)
     store_.setValue(QStringLiteral("units"),
                     units == words::UnitSystem::us ? QStringLiteral("us") : QStringLiteral("metric"));
     emit unitsChanged(units);
+}
+
+QString Settings::chosen_language() const
+{
+    const QString kept = store_.value(QStringLiteral("language")).toString();
+    return words::is_language(kept) ? kept : QString();
+}
+
+QString Settings::language() const
+{
+    const QString chosen = chosen_language();
+    return chosen.isEmpty() ? words::best_language(QLocale::system().uiLanguages()) : chosen;
+}
+
+void Settings::set_language(const QString& code)
+{
+    store_.setValue(QStringLiteral("language"), code);
 }
 
 Theme Settings::theme() const
@@ -67,6 +86,18 @@ void Settings::set_paper(sheets::Paper paper)
 {
     store_.setValue(QStringLiteral("paper"),
                     paper == sheets::Paper::letter ? QStringLiteral("letter") : QStringLiteral("a4"));
+}
+
+sheets::PrintedBy Settings::printed_by() const
+{
+    return {store_.value(QStringLiteral("printed/name")).toString(),
+            store_.value(QStringLiteral("printed/contact")).toString()};
+}
+
+void Settings::set_printed_by(const sheets::PrintedBy& by)
+{
+    store_.setValue(QStringLiteral("printed/name"), by.name);
+    store_.setValue(QStringLiteral("printed/contact"), by.contact);
 }
 
 QStringList Settings::price_lists() const

@@ -6,6 +6,7 @@
 #include <QStringList>
 
 #include "app/sheets/paper.hpp"
+#include "app/sheets/printed_by.hpp"
 #include "app/words/units.hpp"
 
 namespace loam::desk {
@@ -20,10 +21,16 @@ public:
 
     words::UnitSystem units() const;
     void set_units(words::UnitSystem units);
+    QString language() const;        // code of a language that the program speaks; the desktop's where none was chosen
+    QString chosen_language() const; // empty: as the desktop
+    void set_language(const QString& code); // empty: as the desktop; counts when the program next starts
     Theme theme() const;
     void set_theme(Theme theme);
     sheets::Paper paper() const;
     void set_paper(sheets::Paper paper);
+
+    sheets::PrintedBy printed_by() const;
+    void set_printed_by(const sheets::PrintedBy& by);
 
     QStringList price_lists() const; // paths, bought from together; empty: the one that comes with the program
     void set_price_lists(const QStringList& paths);

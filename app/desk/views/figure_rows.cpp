@@ -16,11 +16,6 @@ namespace {
 using words::Quantity;
 using words::Subject;
 
-QString tr(const char* text)
-{
-    return QObject::tr(text);
-}
-
 FigureRow explained(FigureRow row, const QString& how)
 {
     row.why.how = how;
@@ -37,16 +32,18 @@ FigureGroup space_group(const assess::EnclosureResult& enclosure, const words::S
 {
     const words::Formatter& formatter = speaker.formatter();
     const assess::SpaceResult& space = enclosure.space;
-    FigureGroup group{tr("Space"), {}};
-    FigureRow floor = figure_row(tr("Usable floor"), exactly(space.usable_floor_m2), Quantity::area, formatter);
+    FigureGroup group{QObject::tr("Space"), {}};
+    FigureRow floor =
+        figure_row(QObject::tr("Usable floor"), exactly(space.usable_floor_m2), Quantity::area, formatter);
     floor.target = space.required_floor_m2
-                       ? tr("at least %1").arg(formatter.value(*space.required_floor_m2, Quantity::area))
-                       : tr("no rule known");
+                       ? QObject::tr("at least %1").arg(formatter.value(*space.required_floor_m2, Quantity::area))
+                       : QObject::tr("no rule known");
     judge_row(floor, space.judgement, Subject::space);
-    floor.why.how =
-        tr("Inner floor of %1 less what animals can't walk on.").arg(formatter.value(space.floor_m2, Quantity::area));
-    floor.why.source =
-        space.governing_rule.empty() ? QString() : tr("Governing rule: %1").arg(speaker.name_of(space.governing_rule));
+    floor.why.how = QObject::tr("Inner floor of %1 less what animals can't walk on.")
+                        .arg(formatter.value(space.floor_m2, Quantity::area));
+    floor.why.source = space.governing_rule.empty()
+                           ? QString()
+                           : QObject::tr("Governing rule: %1").arg(speaker.name_of(space.governing_rule));
     group.rows.push_back(floor);
     for (const assess::RuleResult& rule : space.rules) {
         FigureRow row{.name = QString::fromStdString(rule.title),
@@ -55,9 +52,9 @@ FigureGroup space_group(const assess::EnclosureResult& enclosure, const words::S
                       .target = {},
                       .decided_by = {},
                       .why = {}};
-        row.likely = rule.required_m2 ? formatter.value(*rule.required_m2, Quantity::area) : tr("not known");
+        row.likely = rule.required_m2 ? formatter.value(*rule.required_m2, Quantity::area) : QObject::tr("not known");
         row.range = rule.required_grown_m2
-                        ? tr("grown: %1").arg(formatter.value(*rule.required_grown_m2, Quantity::area))
+                        ? QObject::tr("grown: %1").arg(formatter.value(*rule.required_grown_m2, Quantity::area))
                         : QString();
         row.target = words::rule_kind(rule.kind);
         row.why.title = row.name + QStringLiteral(" (") + speaker.name_of(rule.species) + QLatin1Char(')');
@@ -75,11 +72,11 @@ FigureRow zone_row(const assess::ZoneResult& zone, const words::Speaker& speaker
     row.target = formatter.target(zone.target_c, Quantity::temperature);
     judge_row(row, zone.judgement, Subject::temperature);
     row.why.how =
-        tr("Heat balance of the enclosure, read as %1 (%2). Target of %3.")
+        QObject::tr("Heat balance of the enclosure, read as %1 (%2). Target of %3.")
             .arg(words::measure(zone.measure), words::instrument(zone.measure), speaker.name_of(zone.species));
     if (!zone.limited_by.empty()) {
-        row.decided_by = tr("%1, %2").arg(speaker.uncertainty(zone.limited_by),
-                                          formatter.value(zone.limited_share, Quantity::fraction));
+        row.decided_by = QObject::tr("%1, %2").arg(speaker.uncertainty(zone.limited_by),
+                                                   formatter.value(zone.limited_share, Quantity::fraction));
         row.why.inputs = speaker.decides(zone.limited_by, zone.limited_share);
     }
     row.why.source = words::source(zone.target_c.source);
@@ -89,10 +86,10 @@ FigureRow zone_row(const assess::ZoneResult& zone, const words::Speaker& speaker
 FigureGroup warmth_group(const assess::HeatCase& heat, const words::Speaker& speaker)
 {
     const words::Formatter& formatter = speaker.formatter();
-    FigureGroup group{tr("Warmth, %1").arg(words::case_name(heat.id)), {}};
+    FigureGroup group{QObject::tr("Warmth, %1").arg(words::case_name(heat.id)), {}};
     if (!heat.known) {
         group.rows.push_back(
-            {.name = tr("not known"), .likely = {}, .range = {}, .target = {}, .decided_by = {}, .why = {}});
+            {.name = QObject::tr("not known"), .likely = {}, .range = {}, .target = {}, .decided_by = {}, .why = {}});
         return group;
     }
     for (const assess::ZoneResult& zone : heat.zones) {
@@ -101,65 +98,73 @@ FigureGroup warmth_group(const assess::HeatCase& heat, const words::Speaker& spe
     const auto add = [&](const QString& name, const Range& figure, Quantity quantity, const QString& how) {
         group.rows.push_back(explained(figure_row(name, figure, quantity, formatter), how));
     };
-    add(tr("Room"), heat.detail.room_c, Quantity::temperature,
-        tr("As the plan states it, or its bracket where it does not. Where the room's loss per kelvin is stated, what "
-           "all boxes give off is added in summer."));
-    add(tr("Warm side less cool side"), heat.detail.gradient_k, Quantity::temperature_difference,
-        tr("The same heat balance: ground level on the warm side less that on the cool side, about two thirds of the "
-           "length apart. What moves both sides alike does not widen its range."));
+    add(QObject::tr("Room"), heat.detail.room_c, Quantity::temperature,
+        QObject::tr(
+            "As the plan states it, or its bracket where it does not. Where the room's loss per kelvin is stated, what "
+            "all boxes give off is added in summer."));
+    add(QObject::tr("Warm side less cool side"), heat.detail.gradient_k, Quantity::temperature_difference,
+        QObject::tr(
+            "The same heat balance: ground level on the warm side less that on the cool side, about two thirds of the "
+            "length apart. What moves both sides alike does not widen its range."));
     if (heat.detail.hottest_wall) {
-        add(tr("Hottest wall within reach"), heat.detail.hottest_wall->temperature_c, Quantity::temperature,
-            tr("The balance of each small piece of the walls with lamp light, air, radiation and its neighbours: the "
-               "hottest one as high up as an animal reaches, mats apart."));
+        add(QObject::tr("Hottest wall within reach"), heat.detail.hottest_wall->temperature_c, Quantity::temperature,
+            QObject::tr(
+                "The balance of each small piece of the walls with lamp light, air, radiation and its neighbours: the "
+                "hottest one as high up as an animal reaches, mats apart."));
     }
     if (heat.detail.hottest_top) {
-        add(tr("Hottest place of the top"), heat.detail.hottest_top->temperature_c, Quantity::temperature,
-            tr("The balance of each small piece of what closes the top, covers included: the hottest face of them. "
-               "Where it can be touched, mind it; what it is made of must bear it."));
+        add(QObject::tr("Hottest place of the top"), heat.detail.hottest_top->temperature_c, Quantity::temperature,
+            QObject::tr(
+                "The balance of each small piece of what closes the top, covers included: the hottest face of them. "
+                "Where it can be touched, mind it; what it is made of must bear it."));
     }
-    add(tr("Hottest surface"), heat.detail.hottest_surface_c, Quantity::temperature,
-        tr("The same heat balance: the hottest place that an animal can touch from above, furniture it can climb "
-           "included, with the bed dry under the lamp."));
-    add(tr("Hottest when digging"), heat.detail.hottest_digging_c, Quantity::temperature,
-        tr("The same heat balance: the hottest place that an animal reaches by digging, down to the base."));
-    add(tr("Lower air"), heat.detail.lower_air_c, Quantity::temperature,
-        tr("The same heat balance: the air of the lower half."));
-    add(tr("Power drawn"), exactly(heat.power_w), Quantity::power,
-        tr("What all devices draw on average in this case, their thermostats and dimmers included."));
+    add(QObject::tr("Hottest surface"), heat.detail.hottest_surface_c, Quantity::temperature,
+        QObject::tr(
+            "The same heat balance: the hottest place that an animal can touch from above, furniture it can climb "
+            "included, with the bed dry under the lamp."));
+    add(QObject::tr("Hottest when digging"), heat.detail.hottest_digging_c, Quantity::temperature,
+        QObject::tr("The same heat balance: the hottest place that an animal reaches by digging, down to the base."));
+    add(QObject::tr("Lower air"), heat.detail.lower_air_c, Quantity::temperature,
+        QObject::tr("The same heat balance: the air of the lower half."));
+    add(QObject::tr("Power drawn"), exactly(heat.power_w), Quantity::power,
+        QObject::tr("What all devices draw on average in this case, their thermostats and dimmers included."));
     return group;
 }
 
 FigureGroup moisture_group(const assess::EnclosureResult& enclosure, const words::Speaker& speaker)
 {
     const words::Formatter& formatter = speaker.formatter();
-    FigureGroup group{tr("Moisture"), {}};
+    FigureGroup group{QObject::tr("Moisture"), {}};
     for (const assess::HumidityCase& humidity : enclosure.humidity) {
         const QString name = words::case_name(humidity.id);
-        FigureRow row{.name = name, .likely = tr("not known"), .range = {}, .target = {}, .decided_by = {}, .why = {}};
+        FigureRow row{
+            .name = name, .likely = QObject::tr("not known"), .range = {}, .target = {}, .decided_by = {}, .why = {}};
         if (humidity.relative_humidity) {
             row = figure_row(name, *humidity.relative_humidity, Quantity::fraction, formatter);
         }
         row.target = formatter.target(humidity.target, Quantity::fraction);
         judge_row(row, humidity.judgement, Subject::humidity);
-        row.why.how = tr("Moisture balance: bowl, bed and misting against what the top and the panes let out.");
+        row.why.how =
+            QObject::tr("Moisture balance: bowl, bed and misting against what the top and the panes let out.");
         row.why.inputs =
-            tr("Evaporation %1 a day.").arg(formatter.range(humidity.evaporation_l_per_day, Quantity::volume));
+            QObject::tr("Evaporation %1 a day.").arg(formatter.range(humidity.evaporation_l_per_day, Quantity::volume));
         row.why.source = words::source(humidity.target.source);
         group.rows.push_back(row);
         const auto beside = [&](const QString& place, const std::optional<Range>& figure, const QString& how) {
             if (figure) {
-                group.rows.push_back(
-                    explained(figure_row(tr("%1, %2").arg(name, place), *figure, Quantity::fraction, formatter), how));
+                group.rows.push_back(explained(
+                    figure_row(QObject::tr("%1, %2").arg(name, place), *figure, Quantity::fraction, formatter), how));
             }
         };
-        beside(tr("warm side"), humidity.warm_side,
-               tr("The same vapour at the warm side's ground: warmer ground reads drier."));
+        beside(QObject::tr("warm side"), humidity.warm_side,
+               QObject::tr("The same vapour at the warm side's ground: warmer ground reads drier."));
         for (const assess::DampHideResult& hide : humidity.hides) {
             beside(speaker.name_of(hide.id), hide.relative_humidity,
-                   tr("What its moist floor gives off against what leaves by its entrance, by how much lighter moist "
-                      "air is. An animal in it makes it damper still."));
+                   QObject::tr(
+                       "What its moist floor gives off against what leaves by its entrance, by how much lighter moist "
+                       "air is. An animal in it makes it damper still."));
         }
-        beside(tr("lower air"), humidity.air, tr("The same vapour in the air of the lower half."));
+        beside(QObject::tr("lower air"), humidity.air, QObject::tr("The same vapour in the air of the lower half."));
     }
     for (const assess::DrySpellResult& spell : enclosure.dry_spells) {
         group.rows.push_back(
@@ -171,10 +176,10 @@ FigureGroup moisture_group(const assess::EnclosureResult& enclosure, const words
 FigureGroup light_group(const assess::EnclosureResult& enclosure, const words::Speaker& speaker)
 {
     const words::Formatter& formatter = speaker.formatter();
-    FigureGroup group{tr("Light"), {}};
+    FigureGroup group{QObject::tr("Light"), {}};
     const assess::PhotoperiodResult& day = enclosure.photoperiod;
-    FigureRow hours{.name = tr("Hours of light a day"),
-                    .likely = tr("not known"),
+    FigureRow hours{.name = QObject::tr("Hours of light a day"),
+                    .likely = QObject::tr("not known"),
                     .range = {},
                     .target = {},
                     .decided_by = {},
@@ -184,10 +189,10 @@ FigureGroup light_group(const assess::EnclosureResult& enclosure, const words::S
     }
     hours.target = formatter.target(day.target_h, Quantity::hours);
     judge_row(hours, day.judgement, Subject::light);
-    hours.why.how = tr("From the time the lamps go on to the time they go off.");
+    hours.why.how = QObject::tr("From the time the lamps go on to the time they go off.");
     hours.why.source = words::source(day.target_h.source);
     if (day.day_length_midsummer_h && day.day_length_midwinter_h) {
-        hours.why.inputs = tr("Daylight at your latitude: %1 in midsummer, %2 in midwinter.")
+        hours.why.inputs = QObject::tr("Daylight at your latitude: %1 in midsummer, %2 in midwinter.")
                                .arg(formatter.value(*day.day_length_midsummer_h, Quantity::hours),
                                     formatter.value(*day.day_length_midwinter_h, Quantity::hours));
     }
@@ -199,30 +204,34 @@ FigureGroup supply_group(const assess::EnclosureResult& enclosure, const words::
 {
     const words::Formatter& formatter = speaker.formatter();
     const assess::PowerResult& power = enclosure.power;
-    FigureGroup group{tr("Electricity"), {}};
-    group.rows.push_back(explained(figure_row(tr("Connected load"), power.connected_w, Quantity::power, formatter),
-                                   tr("The power of all devices, added up.")));
-    group.rows.push_back(explained(figure_row(tr("Energy a day"), power.daily_kwh, Quantity::energy, formatter),
-                                   tr("What each device draws by day and by night, on average over the year.")));
-    FigureRow outlets{.name = tr("Outlets"), .likely = {}, .range = {}, .target = {}, .decided_by = {}, .why = {}};
+    FigureGroup group{QObject::tr("Electricity"), {}};
+    group.rows.push_back(
+        explained(figure_row(QObject::tr("Connected load"), power.connected_w, Quantity::power, formatter),
+                  QObject::tr("The power of all devices, added up.")));
+    group.rows.push_back(
+        explained(figure_row(QObject::tr("Energy a day"), power.daily_kwh, Quantity::energy, formatter),
+                  QObject::tr("What each device draws by day and by night, on average over the year.")));
+    FigureRow outlets{
+        .name = QObject::tr("Outlets"), .likely = {}, .range = {}, .target = {}, .decided_by = {}, .why = {}};
     outlets.likely = formatter.count(power.timed_outlets + power.always_on_outlets);
-    outlets.range = tr("%1 timed, %2 always on")
+    outlets.range = QObject::tr("%1 timed, %2 always on")
                         .arg(formatter.count(power.timed_outlets), formatter.count(power.always_on_outlets));
     outlets.why.title = outlets.name + QStringLiteral(": ") + outlets.range;
-    outlets.why.how = tr("One for each device, by the supply it is planned on.");
+    outlets.why.how = QObject::tr("One for each device, by the supply it is planned on.");
     group.rows.push_back(outlets);
     for (const assess::DevicePower& device : power.devices) {
-        FigureRow row = explained(figure_row(tr("%1 in a year").arg(speaker.name_of(device.id)), device.year_kwh,
-                                             Quantity::energy, formatter),
+        FigureRow row = explained(figure_row(QObject::tr("%1 in a year").arg(speaker.name_of(device.id)),
+                                             device.year_kwh, Quantity::energy, formatter),
                                   words::how_months(enclosure.hemisphere_known));
-        row.why.inputs = tr("A winter day %1, a summer day %2.")
+        row.why.inputs = QObject::tr("A winter day %1, a summer day %2.")
                              .arg(formatter.range(device.daily_kwh_winter, Quantity::energy),
                                   formatter.range(device.daily_kwh_summer, Quantity::energy));
         row.why.where = QString::fromStdString(device.id);
         group.rows.push_back(row);
     }
-    group.rows.push_back(explained(figure_row(tr("Energy in a year"), power.year_kwh, Quantity::energy, formatter),
-                                   words::how_months(enclosure.hemisphere_known)));
+    group.rows.push_back(
+        explained(figure_row(QObject::tr("Energy in a year"), power.year_kwh, Quantity::energy, formatter),
+                  words::how_months(enclosure.hemisphere_known)));
     return group;
 }
 
@@ -230,52 +239,53 @@ FigureGroup weight_group(const assess::EnclosureResult& enclosure, const words::
 {
     const words::Formatter& formatter = speaker.formatter();
     const assess::MassResult& mass = enclosure.mass;
-    FigureGroup group{tr("Bed and weight"), {}};
+    FigureGroup group{QObject::tr("Bed and weight"), {}};
     for (const assess::SubstrateResult& layer : enclosure.substrate) {
-        FigureRow row = figure_row(tr("%1 to fill in").arg(speaker.name_of(layer.material)), layer.expanded_l,
+        FigureRow row = figure_row(QObject::tr("%1 to fill in").arg(speaker.name_of(layer.material)), layer.expanded_l,
                                    Quantity::volume, formatter);
-        row.why.how =
-            tr("Settled volume %1, and what settling takes.").arg(formatter.value(layer.settled_l, Quantity::volume));
+        row.why.how = QObject::tr("Settled volume %1, and what settling takes.")
+                          .arg(formatter.value(layer.settled_l, Quantity::volume));
         group.rows.push_back(row);
     }
     const auto add = [&](const QString& name, const Range& figure, Quantity quantity, const QString& how) {
         group.rows.push_back(explained(figure_row(name, figure, quantity, formatter), how));
     };
-    add(tr("Shell"), exactly(mass.shell_kg), Quantity::mass, tr("Volume of the panels times their density."));
-    add(tr("Bed, damp"), mass.substrate_kg, Quantity::mass,
-        tr("Dry mass of the settled bed and the water that it holds."));
-    add(tr("All together"), mass.total_kg, Quantity::mass,
-        tr("Shell, bed, water, animals and the furniture whose weight is stated."));
-    add(tr("Pressure under the footprint"), mass.pressure_kpa, Quantity::pressure,
-        tr("The weight of all together over the floor it stands on."));
+    add(QObject::tr("Shell"), exactly(mass.shell_kg), Quantity::mass,
+        QObject::tr("Volume of the panels times their density."));
+    add(QObject::tr("Bed, damp"), mass.substrate_kg, Quantity::mass,
+        QObject::tr("Dry mass of the settled bed and the water that it holds."));
+    add(QObject::tr("All together"), mass.total_kg, Quantity::mass,
+        QObject::tr("Shell, bed, water, animals and the furniture whose weight is stated."));
+    add(QObject::tr("Pressure under the footprint"), mass.pressure_kpa, Quantity::pressure,
+        QObject::tr("The weight of all together over the floor it stands on."));
     return group;
 }
 
 FigureGroup site_group(const assess::Assessment& assessment, const words::Speaker& speaker)
 {
     const words::Formatter& formatter = speaker.formatter();
-    FigureGroup group{tr("Shared by all enclosures"), {}};
+    FigureGroup group{QObject::tr("Shared by all enclosures"), {}};
     for (const assess::CircuitResult& circuit : assessment.circuits) {
         FigureRow row = figure_row(speaker.name_of(circuit.id), circuit.load_w, Quantity::power, formatter);
         if (circuit.load_fraction) {
-            row.target =
-                tr("%1 of what it may carry").arg(formatter.value(circuit.load_fraction->likely, Quantity::fraction));
+            row.target = QObject::tr("%1 of what it may carry")
+                             .arg(formatter.value(circuit.load_fraction->likely, Quantity::fraction));
         }
-        row.why.how = tr("Everything planned on this circuit, and what else is stated to run on it.");
+        row.why.how = QObject::tr("Everything planned on this circuit, and what else is stated to run on it.");
         judge_row(row, circuit.judgement, Subject::load);
         group.rows.push_back(row);
     }
     for (const assess::StripResult& strip : assessment.strips) {
         FigureRow row = figure_row(speaker.name_of(strip.id), strip.load_w, Quantity::power, formatter);
-        row.why.how = tr("The power of all devices planned on this strip, added up.");
+        row.why.how = QObject::tr("The power of all devices planned on this strip, added up.");
         judge_row(row, strip.judgement, Subject::load);
         group.rows.push_back(row);
     }
     for (const assess::StandResult& stand : assessment.stands) {
         FigureRow row = figure_row(speaker.name_of(stand.id), stand.load_kg, Quantity::mass, formatter);
-        row.why.how = tr("All enclosures that stand on it, with everything in them.");
-        row.target = stand.rated_kg ? tr("at most %1").arg(formatter.value(*stand.rated_kg, Quantity::mass))
-                                    : tr("rating not known");
+        row.why.how = QObject::tr("All enclosures that stand on it, with everything in them.");
+        row.target = stand.rated_kg ? QObject::tr("at most %1").arg(formatter.value(*stand.rated_kg, Quantity::mass))
+                                    : QObject::tr("rating not known");
         judge_row(row, stand.judgement, Subject::load);
         group.rows.push_back(row);
     }

@@ -23,6 +23,7 @@
 #include "app/desk/window.hpp"
 #include "app/files/guidance.hpp"
 #include "app/files/identity.hpp"
+#include "app/words/language.hpp"
 
 namespace {
 
@@ -137,6 +138,8 @@ int main(int argc, char** argv)
          {QStringLiteral("size"), QStringLiteral("Width x height."), QStringLiteral("size"),
           QStringLiteral("1280x800")},
          {QStringLiteral("theme"), QStringLiteral("light or dark."), QStringLiteral("theme"), QStringLiteral("light")},
+         {QStringLiteral("language"), QStringLiteral("en, de or es."), QStringLiteral("code"), QStringLiteral("en")},
+         {QStringLiteral("mirrored"), QStringLiteral("Laid out from right to left.")},
          {QStringLiteral("units"), QStringLiteral("metric or us."), QStringLiteral("units"), QStringLiteral("metric")},
          {QStringLiteral("chapter"), QStringLiteral("Chapter of the form, from 0."), QStringLiteral("number"),
           QStringLiteral("0")},
@@ -162,6 +165,10 @@ int main(int argc, char** argv)
           QStringLiteral("x,y")}});
     parser.process(application);
 
+    loam::words::speak(parser.value(QStringLiteral("language")), QLocale(parser.value(QStringLiteral("language"))));
+    if (parser.isSet(QStringLiteral("mirrored"))) {
+        QApplication::setLayoutDirection(Qt::RightToLeft);
+    }
     loam::desk::Settings settings;
     settings.set_theme(parser.value(QStringLiteral("theme")) == QStringLiteral("dark") ? loam::desk::Theme::dark
                                                                                        : loam::desk::Theme::light);
