@@ -1,6 +1,6 @@
-// The entries of resources/assumptions that assess asks the catalog for. A test holds the shipped files against this
-// list. What a material, a device kind or a species sheet knows (thickness, beam, clearance, body size) is taken from
-// there instead.
+// The entries of resources/assumptions that assess and calendar ask the catalog for. A test holds the shipped files
+// against this list. What a material, a device kind or a species sheet knows (thickness, beam, clearance, body size) is
+// taken from there instead.
 #pragma once
 
 #include <array>
@@ -62,6 +62,24 @@ inline constexpr auto assumption_ids = std::to_array<AssumptionId>({
     {"hygiene.disinfectant_l_per_year", "l/a"},
     {"hygiene.gloves_per_year", "1/a"},
     {"care.calcium_g_per_month", "g/mo"},
+    // The care calendar (core/calendar): days between
+    {"care.look_over_days", "d"},
+    {"care.weigh_days", "d"},
+    {"care.first_weigh_days", "d"},
+    {"care.settling_days", "d"},
+    {"care.body_check_days", "d"},
+    {"care.soak_days", "d"},
+    {"hygiene.spot_clean_days", "d"},
+    {"hygiene.disinfect_days", "d"},
+    {"bed.turn_days", "d"},
+    {"health.first_vet_check_days", "d"},
+    {"health.quarantine_days", "d"},
+    {"equipment.test_thermostat_days", "d"},
+    {"equipment.test_residual_current_days", "d"},
+    {"equipment.battery_days", "d"},
+    {"equipment.clean_mister_days", "d"},
+    {"light.read_uv_days", "d"},
+    {"room.test_smoke_alarm_days", "d"},
     // Money
     {"budget.horizon_years", "a"},
     {"budget.discount_rate", "1/a"},

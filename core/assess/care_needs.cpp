@@ -17,11 +17,9 @@ std::vector<buying::Need> care_needs(const Context& context, const Housed& house
                              "need.filter-cartridge", housed.at()));
     }
     for (const Upkeep& one : upkeep_of(context, housed.enclosure)) {
-        if (one.food_per_month) { // the first month's, in the units of the kinds in resources/prices/README.md
-            const std::string unit = one.food_item == "food.greens"   ? "kg"
-                                     : one.food_item == "food.powder" ? "g"
-                                                                      : "each";
-            needs.push_back(need(one.food_item, one.food_per_month->high, unit, "need.food", housed.at(one.animal)));
+        if (one.food_per_month) { // the first month's
+            needs.push_back(need(one.food_item, one.food_per_month->high, food_unit(one.food_item), "need.food",
+                                 housed.at(one.animal)));
         }
         if (one.calcium_g_per_month) {
             needs.push_back(

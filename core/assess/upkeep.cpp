@@ -45,4 +45,9 @@ std::vector<Upkeep> upkeep_of(const Context& context, const plan::Enclosure& enc
     return all;
 }
 
+std::string food_unit(const std::string& food_item)
+{
+    return food_item == "food.greens" ? "kg" : food_item == "food.powder" ? "g" : "each";
+}
+
 } // namespace loam::assess

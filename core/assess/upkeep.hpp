@@ -20,4 +20,7 @@ struct Upkeep {
 // In the order of the plan; animals of unknown species are left out.
 std::vector<Upkeep> upkeep_of(const Context& context, const plan::Enclosure& enclosure);
 
+// The unit of a food's kind, as resources/prices/README.md has them: "kg", "g" or "each".
+std::string food_unit(const std::string& food_item);
+
 } // namespace loam::assess
