@@ -42,6 +42,8 @@ Sentences need_sentences();
 Sentences species_note_sentences();
 Sentences file_problem_sentences(); // of core/json and core/plan: {0}, {1}, … are the problem's args
 Sentences catalog_problem_sentences();
+Sentences task_names(); // of the care calendar, by code
+Sentences task_sentences();
 Sentences need_kind_names();
 Sentences input_names();
 Sentences assumption_names();    // and inputs of the climate balance

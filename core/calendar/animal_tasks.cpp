@@ -45,8 +45,8 @@ std::optional<Task> after(Task one, const Scope& scope, std::string_view assumpt
 void add_weighing(std::vector<Task>& tasks, const Scope& scope, const Kept& kept, const plan::Animal& animal)
 {
     const auto settling = bracket(scope, "care.settling_days");
-    Task often = task(scope, "weigh-first", Kind::animal, &kept, animal.id);
-    Task usual = task(scope, "weigh", Kind::animal, &kept, animal.id);
+    Task often = animal_task(scope, "weigh-first", Kind::animal, kept, animal);
+    Task usual = animal_task(scope, "weigh", Kind::animal, kept, animal);
     often.wash_hands = usual.wash_hands = true;
     go_by(usual, scope, "care.weigh_days");
     if (settling) {
@@ -63,10 +63,10 @@ void add_weighing(std::vector<Task>& tasks, const Scope& scope, const Kept& kept
 void add_vet(std::vector<Task>& tasks, const Scope& scope, const Kept& kept, const plan::Animal& animal)
 {
     if (auto first =
-            after(task(scope, "vet-first", Kind::health, &kept, animal.id), scope, "health.first_vet_check_days")) {
+            after(animal_task(scope, "vet-first", Kind::health, kept, animal), scope, "health.first_vet_check_days")) {
         tasks.push_back(*first);
     }
-    Task yearly = task(scope, "vet-yearly", Kind::health, &kept, animal.id);
+    Task yearly = animal_task(scope, "vet-yearly", Kind::health, kept, animal);
     const catalog::Assumption* visits = scope.catalog.find_assumption("health.vet_visits_per_year");
     constexpr double days_a_year = 365.25;
     const auto recurrence = visits != nullptr && visits->spread.likely > 0.0
@@ -101,7 +101,7 @@ std::vector<Task> animal_tasks(const Scope& scope, const Kept& kept)
             continue; // nothing is known of it; the assessment says so
         }
         if (species->group == catalog::Group::tortoise) {
-            Task soak = task(scope, "soak", Kind::animal, &kept, animal.id);
+            Task soak = animal_task(scope, "soak", Kind::animal, kept, animal);
             soak.wash_hands = true;
             go_by(soak, scope, "care.soak_days");
             for (const Task& part : around_rest(soak, rest_of(kept, animal.id))) {
@@ -109,7 +109,7 @@ std::vector<Task> animal_tasks(const Scope& scope, const Kept& kept)
             }
         }
         add_weighing(tasks, scope, kept, animal);
-        Task check = task(scope, body_check(species->group), Kind::animal, &kept, animal.id);
+        Task check = animal_task(scope, body_check(species->group), Kind::animal, kept, animal);
         check.wash_hands = true;
         go_by(check, scope, "care.body_check_days");
         tasks.push_back(check);

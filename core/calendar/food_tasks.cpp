@@ -16,7 +16,7 @@ Task prey_task(const Scope& scope, const Kept& kept, const plan::Animal& animal,
 {
     const auto count = static_cast<double>(animal.count);
     const Range monthly{group_monthly.low / count, group_monthly.likely / count, group_monthly.high / count};
-    Task feed = task(scope, "feed-prey", Kind::food, &kept, animal.id);
+    Task feed = animal_task(scope, "feed-prey", Kind::food, kept, animal);
     feed.amounts.push_back({"prey", exactly(count), "each"});
     feed.labels.push_back({"food", species.diet.food_item});
     feed.interval_d = Range{days_a_month / monthly.high, days_a_month / monthly.likely, days_a_month / monthly.low};
@@ -26,10 +26,11 @@ Task prey_task(const Scope& scope, const Kept& kept, const plan::Animal& animal,
     return feed;
 }
 
-Task stock_task(const Scope& scope, const Kept& kept, const assess::Upkeep& upkeep, const Source& source)
+Task stock_task(const Scope& scope, const Kept& kept, const plan::Animal& animal, const assess::Upkeep& upkeep,
+                const Source& source)
 {
-    Task stock = task(scope, "stock-food", Kind::food, &kept, upkeep.animal);
-    stock.amounts.push_back({"food", *upkeep.food_per_month, assess::food_unit(upkeep.food_item)});
+    Task stock = animal_task(scope, "stock-food", Kind::food, kept, animal);
+    stock.amounts.push_back({"monthly", *upkeep.food_per_month, assess::food_unit(upkeep.food_item)});
     if (upkeep.calcium_g_per_month) {
         stock.amounts.push_back({"calcium", *upkeep.calcium_g_per_month, "g"});
     }
@@ -39,10 +40,10 @@ Task stock_task(const Scope& scope, const Kept& kept, const assess::Upkeep& upke
     return stock;
 }
 
-Task undecided_task(const Scope& scope, const Kept& kept, const assess::Upkeep& upkeep)
+Task undecided_task(const Scope& scope, const Kept& kept, const plan::Animal& animal, const std::string& food)
 {
-    Task feed = task(scope, "feed-how-often", Kind::food, &kept, upkeep.animal);
-    feed.labels.push_back({"food", upkeep.food_item});
+    Task feed = animal_task(scope, "feed-how-often", Kind::food, kept, animal);
+    feed.labels.push_back({"food", food});
     feed.basis = Basis::not_known;
     feed.wash_hands = true;
     return feed;
@@ -81,10 +82,10 @@ std::vector<Task> food_tasks(const Scope& scope, const Kept& kept)
         if (known && species->group == catalog::Group::snake) {
             add(prey_task(scope, kept, *animal, *species, *monthly));
         } else {
-            tasks.push_back(undecided_task(scope, kept, upkeep));
+            tasks.push_back(undecided_task(scope, kept, *animal, upkeep.food_item));
         }
         if (known) {
-            add(stock_task(scope, kept, upkeep, species->diet.monthly_cost_units->source));
+            add(stock_task(scope, kept, *animal, upkeep, species->diet.monthly_cost_units->source));
         }
     }
     return tasks;

@@ -14,6 +14,13 @@ Task task(const Scope& scope, TaskCode code, Kind kind, const Kept* kept, std::s
     return made;
 }
 
+Task animal_task(const Scope& scope, TaskCode code, Kind kind, const Kept& kept, const plan::Animal& animal)
+{
+    Task made = task(scope, code, kind, &kept, animal.id);
+    made.labels.push_back({"species", animal.species});
+    return made;
+}
+
 void go_by(Task& task, const Scope& scope, std::string_view assumption)
 {
     const catalog::Assumption* found = scope.catalog.find_assumption(assumption);

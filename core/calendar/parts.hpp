@@ -39,6 +39,9 @@ struct TaskCode {
 // A task of an element (of the enclosure itself where `where` is its id), once on the first day.
 Task task(const Scope& scope, TaskCode code, Kind kind, const Kept* kept, std::string_view where);
 
+// The same of a group of animals, whose species is told too.
+Task animal_task(const Scope& scope, TaskCode code, Kind kind, const Kept& kept, const plan::Animal& animal);
+
 // Sets how often by an assumption of the catalog in days, from the task's first day on, or says that it is not known.
 void go_by(Task& task, const Scope& scope, std::string_view assumption);
 

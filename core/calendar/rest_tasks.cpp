@@ -18,6 +18,7 @@ public:
     Task at(TaskCode code, sys_days day) const
     {
         Task one = task(scope_, code, Kind::season, &kept_, result_.animal);
+        one.labels.push_back({"species", result_.species});
         one.first = day;
         one.basis = Basis::stated; // the keeper has asked for the rest from this day
         return one;

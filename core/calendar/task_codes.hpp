@@ -23,25 +23,25 @@ inline constexpr auto task_codes = std::to_array<assess::CodeEntry>({
     {"outgrown"},
     {"quarantine-end", "days"},
     // Every group of animals
-    {"feed-how-often", "", "food"},
-    {"feed-prey", "prey", "food"},           // one for each animal
-    {"stock-food", "food calcium?", "food"}, // a month's
-    {"soak"},
-    {"weigh-first"},
-    {"weigh"},
-    {"check-shell"}, // turtles and tortoises: beak, claws, shell
-    {"check-lizard"},
-    {"check-snake"},
-    {"check-frog"},
-    {"vet-first", "days"},
-    {"vet-yearly", "visits"},
+    {"feed-how-often", "", "species food"},
+    {"feed-prey", "prey", "species food"},              // one for each animal
+    {"stock-food", "monthly calcium?", "species food"}, // a month's
+    {"soak", "", "species"},
+    {"weigh-first", "", "species"},
+    {"weigh", "", "species"},
+    {"check-shell", "", "species"}, // turtles and tortoises: beak, claws, shell
+    {"check-lizard", "", "species"},
+    {"check-snake", "", "species"},
+    {"check-frog", "", "species"},
+    {"vet-first", "days", "species"},
+    {"vet-yearly", "visits", "species"},
     // A winter rest that is planned
-    {"rest-vet"},
-    {"rest-begins"},
-    {"rest-cold", "cold"},
-    {"rest-weigh", "ask_below stop_below"},
-    {"rest-warm-up"},
-    {"rest-over"},
+    {"rest-vet", "", "species"},
+    {"rest-begins", "", "species"},
+    {"rest-cold", "cold", "species"},
+    {"rest-weigh", "ask_below stop_below", "species"},
+    {"rest-warm-up", "", "species"},
+    {"rest-over", "", "species"},
     // Equipment
     {"test-thermostat", "setpoint?"},
     {"read-uv"},

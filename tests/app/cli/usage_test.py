@@ -10,16 +10,16 @@ class Usage(ProgramTest):
     def test_help_names_exactly_the_commands_that_exist(self):
         text = self.done(run("--help")).out
         named = re.findall(r"^  ([a-z]+) [A-Z]", text, re.M)
-        self.assertEqual(named, ["assess", "shop", "compare", "suggest", "prices", "sheet", "schema"])
+        self.assertEqual(named, ["assess", "shop", "compare", "suggest", "prices", "sheet", "calendar", "schema"])
 
     def test_each_command_has_help_that_names_its_options(self):
-        for command, option in [("assess", "--strict"), ("shop", "--csv"), ("sheet", "--paper"), ("schema", "--help")]:
+        for command, option in [("assess", "--strict"), ("shop", "--csv"), ("sheet", "--paper"), ("calendar", "--start"), ("schema", "--help")]:
             text = self.done(run(command, "--help")).out
             self.assertIn(f"Usage: loamstead-cli {command}", text)
             self.assertIn(option, text)
 
     def test_help_fits_a_terminal(self):
-        for words in [[], ["assess"], ["shop"], ["prices"], ["sheet"], ["schema"]]:
+        for words in [[], ["assess"], ["shop"], ["prices"], ["sheet"], ["calendar"], ["schema"]]:
             for line in self.done(run(*words, "--help")).out.splitlines():
                 self.assertLessEqual(len(line), 80, line)
 
@@ -31,7 +31,7 @@ class Usage(ProgramTest):
 
     def test_an_unknown_command_is_wrong_usage_and_the_nearest_is_named(self):
         self.refused(run("asess", EXAMPLE), 2, "“asess” is not a command.", "Did you mean “assess”?")
-        self.refused(run("calendar", "--help"), 2, "“calendar” is not a command.")
+        self.refused(run("calender", "--help"), 2, "“calender” is not a command.", "Did you mean “calendar”?")
 
     def test_an_unknown_option_is_wrong_usage_and_the_nearest_is_named(self):
         self.refused(run("assess", EXAMPLE, "--jsno"), 2, "“--jsno”", "Did you mean “--json”?")

@@ -10,7 +10,9 @@
 #include "app/words/problems.hpp"
 #include "app/words/sentences.hpp"
 #include "app/words/speaker.hpp"
+#include "app/words/tasks.hpp"
 #include "core/assess/codes.hpp"
+#include "core/calendar/task_codes.hpp"
 #include "core/catalog/problem_codes.hpp"
 #include "core/json/problem_codes.hpp"
 #include "core/plan/problem_codes.hpp"
@@ -215,6 +217,34 @@ TEST_CASE("Every finding and remedy is spoken without a placeholder left over")
         finding.remedy = Remedy{std::string(entry.code), inputs_of(entry.inputs), labels_of(entry.labels)};
         INFO(entry.code);
         check_spoken(speaker.remedy(finding));
+    }
+}
+
+TEST_CASE("Every task of the calendar has a name and a sentence, filled with what it brings")
+{
+    const plan::Plan plan;
+    const catalog::Catalog catalog;
+    const Speaker speaker(Formatter(), plan, catalog);
+    for (const assess::CodeEntry& entry : calendar::task_codes) {
+        INFO(entry.code);
+        calendar::Task task;
+        task.code = entry.code;
+        task.where = "d1";
+        const Brings brought = brings(entry);
+        for (const Input& input : inputs_of(entry.inputs)) {
+            task.amounts.push_back({input.name, exactly(1.5), input.unit});
+        }
+        task.labels = labels_of(entry.labels);
+        for (const Sentences table : {task_names(), task_sentences()}) {
+            const Sentence* row = find_sentence(table, entry.code);
+            REQUIRE(row != nullptr);
+            for (const QString& name : placeholders(row->text)) {
+                INFO(name.toStdString());
+                CHECK((brought.has(name) || name == QStringLiteral("where")));
+            }
+        }
+        check_spoken(task_title(task, speaker));
+        check_spoken(task_advice(task, speaker));
     }
 }
 

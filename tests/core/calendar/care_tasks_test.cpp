@@ -111,7 +111,7 @@ TEST_CASE("Whole prey is fed as often as a month's number gives, other food as t
 
     const auto turtle = tasks_of(example("first-setup"));
     CHECK(only(turtle, "feed-how-often/a1").basis == Basis::not_known);
-    CHECK(amount(only(turtle, "stock-food/a1"), "food") == Range{1.0, 1.25, 1.5}); // kg, the sheet
+    CHECK(amount(only(turtle, "stock-food/a1"), "monthly") == Range{1.0, 1.25, 1.5}); // kg, the sheet
 }
 
 TEST_CASE("Replacements stand on the day on which the assessment has them due")
