@@ -21,6 +21,8 @@ std::vector<sheets::Sheet> sheets_of(const Arguments& arguments, const assess::A
     };
     add(QStringLiteral("shopping"), sheets::Sheet::shopping);
     add(QStringLiteral("budget"), sheets::Sheet::budget);
+    add(QStringLiteral("running"), sheets::Sheet::running);
+    add(QStringLiteral("year"), sheets::Sheet::year);
     add(QStringLiteral("winter-rest"), sheets::Sheet::winter_rest);
     return wanted;
 }

@@ -10,6 +10,8 @@ namespace loam::sheets {
 Content shopping_content(const Request& request, const words::Speaker& speaker);
 Content budget_content(const Request& request, const words::Speaker& speaker);
 Content winter_rest_content(const Request& request, const words::Speaker& speaker);
+Content running_content(const Request& request, const words::Speaker& speaker);
+Content year_content(const Request& request, const words::Speaker& speaker);
 
 // Parts that several sheets share.
 QString footer_of(const Request& request);

@@ -4,6 +4,6 @@
 namespace loam::sheets {
 
 enum class Paper { a4, letter };
-enum class Sheet { shopping, budget, winter_rest };
+enum class Sheet { shopping, budget, winter_rest, running, year };
 
 } // namespace loam::sheets

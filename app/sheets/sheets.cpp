@@ -22,11 +22,26 @@ QPageSize page_size(Paper paper)
     return QPageSize(paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter);
 }
 
+Content blocks_of(Sheet sheet, const Request& request, const words::Speaker& speaker)
+{
+    switch (sheet) {
+    case Sheet::shopping:
+        return shopping_content(request, speaker);
+    case Sheet::budget:
+        return budget_content(request, speaker);
+    case Sheet::winter_rest:
+        return winter_rest_content(request, speaker);
+    case Sheet::running:
+        return running_content(request, speaker);
+    case Sheet::year:
+        return year_content(request, speaker);
+    }
+    return {};
+}
+
 Content content_of(Sheet sheet, const Request& request, const words::Speaker& speaker)
 {
-    Content content = sheet == Sheet::shopping ? shopping_content(request, speaker)
-                      : sheet == Sheet::budget ? budget_content(request, speaker)
-                                               : winter_rest_content(request, speaker);
+    Content content = blocks_of(sheet, request, speaker);
     keep_figures_whole(content);
     return content;
 }
@@ -35,7 +50,7 @@ Content content_of(Sheet sheet, const Request& request, const words::Speaker& sp
 
 std::vector<Sheet> usual_sheets(const assess::Assessment& assessment)
 {
-    std::vector<Sheet> sheets{Sheet::shopping, Sheet::budget};
+    std::vector<Sheet> sheets{Sheet::shopping, Sheet::budget, Sheet::running, Sheet::year};
     if (has_winter_rest(assessment)) {
         sheets.push_back(Sheet::winter_rest);
     }

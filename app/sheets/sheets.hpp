@@ -27,7 +27,7 @@ struct Request {
 // Whether the keeper asks for a rest anywhere; then its sheet belongs to the set, even where it is refused.
 bool has_winter_rest(const assess::Assessment& assessment);
 
-// Shopping and budget, and the winter rest where one is asked for.
+// Shopping, budget, running card and year, and the winter rest where one is asked for.
 std::vector<Sheet> usual_sheets(const assess::Assessment& assessment);
 
 // Paints all sheets asked for onto a printer or PDF writer; each begins a new page and counts its own pages.

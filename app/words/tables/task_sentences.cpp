@@ -53,12 +53,13 @@ constexpr Sentence names[] = {
 
 constexpr Sentence rows[] = {
     {"look-over",
-     QT_TRANSLATE_NOOP("sentences", "See that every animal is awake, breathes with its mouth closed and moves as "
-                                    "usual, that lamps and heaters work, and that the warm and the cool thermometer "
-                                    "read what they should. A lamp that has failed is replaced the same day.")},
+     QT_TRANSLATE_NOOP(
+         "sentences",
+         "Every animal is awake, breathes with its mouth closed and moves as usual; lamps and heaters work; both "
+         "thermometers read what they should. A lamp that has failed is replaced the same day.")},
     {"change-water",
      QT_TRANSLATE_NOOP("sentences",
-                       "Pour the bowls out, scrub and rinse them and fill in {water} of fresh lukewarm water[, with "
+                       "Pour the bowls out, scrub and rinse them, and fill in {water} of fresh lukewarm water[, with "
                        "{conditioner} of conditioner]. Change it at once where it is fouled.")},
     {"top-up-bowls",
      QT_TRANSLATE_NOOP("sentences",

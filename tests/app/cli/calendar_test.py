@@ -14,7 +14,7 @@ def events_of(text):
     """Unfolded (3.1), each event as a dictionary of raw values."""
     unfolded = text.replace("\r\n ", "")
     return [dict(line.split(":", 1) for line in block.split("\r\n") if line)
-            for block in re.findall(r"BEGIN:VEVENT\r\n(.*?)END:VEVENT", unfolded, re.S)]
+            for block in re.findall(r"BEGIN:VEVENT\r\n(.*?\r\n)END:VEVENT\r\n", unfolded, re.S)]
 
 
 class Calendar(ProgramTest):

@@ -29,6 +29,12 @@ class Sheet(ProgramTest):
         self.done(run("sheet", EXAMPLE, "--out", one, "--only", "budget", *DATE))
         self.assertLess(self.pages(one).count(b"/MediaBox"), self.pages(both).count(b"/MediaBox"))
 
+    def test_the_running_card_and_the_year_can_be_had_alone(self):
+        for only in ["running", "year", "running,year"]:
+            out = self.folder / "care.pdf"
+            self.done(run("sheet", EXAMPLE, "--out", out, "--only", only, *DATE))
+            self.pages(out)
+
     def test_out_must_be_given(self):
         self.refused(run("sheet", EXAMPLE), 2, "--out")
 

@@ -174,7 +174,7 @@ private slots:
         assess::Workspace workspace;
         assessment_ = *assess::assess(plan_, catalog_, std::chrono::year(2026) / 3 / 1, workspace);
         const auto wanted = sheets::usual_sheets(assessment_);
-        QCOMPARE(wanted.size(), std::size_t(3));
+        QVERIFY(std::find(wanted.begin(), wanted.end(), sheets::Sheet::winter_rest) != wanted.end());
         const QString rest = text_of(sheets::Paper::a4, {sheets::Sheet::winter_rest}).simplified();
         animal.condition = plan::Condition::ill;
         assessment_ = *assess::assess(plan_, catalog_, std::chrono::year(2026) / 3 / 1, workspace);
@@ -187,7 +187,8 @@ private slots:
         }
         QVERIFY(refused.contains(QStringLiteral("must not be cooled: it is ill")));
         QVERIFY(!refused.contains(QStringLiteral("winding down")));
-        QCOMPARE(sheets::usual_sheets(assessment_).size(), std::size_t(2));
+        const auto usual = sheets::usual_sheets(assessment_);
+        QVERIFY(std::find(usual.begin(), usual.end(), sheets::Sheet::winter_rest) == usual.end());
     }
 
     void a_folder_that_is_not_there_is_named()
