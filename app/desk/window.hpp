@@ -83,6 +83,7 @@ private:
     void start_first_plan();
     void find_command();
     void export_drawing();
+    void show_calendar();
     void export_shopping();
     void export_costs();
     bool may_hand_out(); // says so where the figures are not there yet

@@ -13,6 +13,7 @@
 #include "app/desk/command_finder.hpp"
 #include "app/desk/document/plan_document.hpp"
 #include "app/desk/prices/price_lists_dialog.hpp"
+#include "app/desk/print/calendar_dialog.hpp"
 #include "app/desk/print/drawing_export.hpp"
 #include "app/desk/print/sheet_printing.hpp"
 #include "app/desk/session/comparison_choice.hpp"
@@ -67,6 +68,9 @@ void Window::build_file_menu()
     add(menu, tr("Sheets as P&DF…"), "filePdf", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), this,
         [this] { print_sheets(true); });
     add(menu, tr("&Export the drawing…"), "fileDrawing", {}, this, [this] { export_drawing(); });
+    add(menu, tr("Save the &calendar…"), "fileCalendar", {}, this, [this] {
+        show_calendar();
+    })->setStatusTip(tr("What has to be done on which day, as a list and as a file for calendar programs."));
     menu.addSeparator();
     add(menu, tr("&Quit"), "fileQuit", QKeySequence::Quit, this, [this] { close(); });
 }
@@ -225,6 +229,17 @@ void Window::find_command()
 void Window::export_drawing()
 {
     say_exported(export_drawing_asking(drawing_->picture(), document_->display_name(), this));
+}
+
+void Window::show_calendar()
+{
+    if (!may_hand_out()) {
+        return;
+    }
+    const SheetJob job{document_->plan(), *assessment_, *catalog_, settings_.units(), settings_.paper()};
+    CalendarDialog dialog(job, this);
+    dialog.exec();
+    say_exported(dialog.saved_as());
 }
 
 void Window::show_preferences()

@@ -115,9 +115,7 @@ QString task_when(const Task& task, const Formatter& formatter)
     const calendar::Recurrence& recurrence = task.recurrence;
     switch (recurrence.frequency) {
     case Frequency::once:
-        return task.basis == calendar::Basis::not_known
-                   ? Said::tr("how often is not known")
-                   : Said::tr("on %1").arg(formatter.date(std::chrono::year_month_day(task.first)));
+        return task.basis == calendar::Basis::not_known ? Said::tr("how often is not known") : Said::tr("once");
     case Frequency::daily:
         return recurrence.times_a_day > 1 ? Said::tr("%1 times a day").arg(recurrence.times_a_day)
                                           : several(QT_TRANSLATE_NOOP("tasks", "every day"),

@@ -17,6 +17,7 @@
 #include "app/desk/document/plan_document.hpp"
 #include "app/desk/prices/price_editor.hpp"
 #include "app/desk/prices/price_lists_dialog.hpp"
+#include "app/desk/print/calendar_dialog.hpp"
 #include "app/desk/session/plan_files.hpp"
 #include "app/desk/views/sheet.hpp"
 #include "core/plan/file.hpp"
@@ -99,6 +100,15 @@ private slots:
                                      words::UnitSystem::metric, nullptr);
         desk::PriceEditor editor(catalog_->prices, {}, shelf, catalog_, words::UnitSystem::metric, nullptr);
         const QStringList nameless = nameless_in(lists) + nameless_in(editor);
+        QVERIFY2(nameless.isEmpty(), qPrintable(nameless.join(QLatin1Char('\n'))));
+    }
+
+    void so_has_every_control_of_the_calendar()
+    {
+        const desk::SheetJob job{window_->document().plan(), *window_->assessment(), *catalog_,
+                                 words::UnitSystem::metric, sheets::Paper::a4};
+        desk::CalendarDialog calendar(job);
+        const QStringList nameless = nameless_in(calendar);
         QVERIFY2(nameless.isEmpty(), qPrintable(nameless.join(QLatin1Char('\n'))));
     }
 
