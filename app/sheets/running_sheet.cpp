@@ -68,12 +68,11 @@ void add_targets(Content& content, const assess::EnclosureResult& enclosure, con
         }
     }
     if (planned.photoperiod) {
-        table.rows.push_back({.cells = {QObject::tr("Lamps"),
-                                        QObject::tr("Timer"),
-                                        QObject::tr("%1 to %2")
-                                            .arg(QString::fromStdString(planned.photoperiod->on),
-                                                 QString::fromStdString(planned.photoperiod->off)),
-                                        {}}});
+        const QString times = enclosure.light_with_the_sky ? QObject::tr("see the year")
+                                                           : QObject::tr("%1 to %2")
+                                                                 .arg(QString::fromStdString(planned.photoperiod->on),
+                                                                      QString::fromStdString(planned.photoperiod->off));
+        table.rows.push_back({.cells = {QObject::tr("Lamps"), QObject::tr("Timer"), times, {}}});
     }
     content.blocks.push_back(std::move(table));
     if (!planned.photoperiod) {

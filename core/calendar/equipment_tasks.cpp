@@ -12,28 +12,51 @@ namespace {
 using std::chrono::sys_days;
 using std::chrono::year_month_day;
 
-// With lamps that follow the sky the timer is set anew twice a month, every year alike.
+bool same_times(const assess::LightTimes& one, const assess::LightTimes& other)
+{
+    return one.on == other.on && one.off == other.off; // the hours behind them differ by seconds
+}
+
+Task timer_task(const Scope& scope, const Kept& kept, const assess::LightTimes& times, const std::string& when)
+{
+    Task set = task(scope, "set-timer", Kind::equipment, &kept, kept.enclosure.id);
+    set.id += '/' + when;
+    set.basis = Basis::computed;
+    set.labels = {{"on", times.on}, {"off", times.off}};
+    return set;
+}
+
+// With lamps that follow the sky the timer is set on the first day, and anew where the times change, every year alike.
 void add_timer(std::vector<Task>& tasks, const Scope& scope, const Kept& kept)
 {
-    if (!kept.result.light_with_the_sky) {
+    std::vector<const assess::LightDay*> days;
+    for (const assess::LightDay& day : kept.result.light_year) {
+        if (day.by_the_sky) {
+            days.push_back(&day);
+        }
+    }
+    if (!kept.result.light_with_the_sky || days.empty()) {
         return;
     }
-    const assess::LightDay* before = nullptr;
-    for (const assess::LightDay& day : kept.result.light_year) {
-        if (!day.by_the_sky || (before != nullptr && before->by_the_sky == day.by_the_sky)) {
-            continue;
+    const year_month_day start(scope.start);
+    const auto in = [](const assess::LightDay& day, std::chrono::year year) {
+        return sys_days(year / day.month / day.day);
+    };
+    const assess::LightDay* now = days.back(); // before the first of January those of December go on
+    const assess::LightDay* before = days.back();
+    for (const assess::LightDay* day : days) {
+        now = in(*day, start.year()) <= scope.start ? day : now;
+        if (!same_times(*before->by_the_sky, *day->by_the_sky)) {
+            Task set =
+                timer_task(scope, kept, *day->by_the_sky, std::to_string(day->month) + '-' + std::to_string(day->day));
+            const sys_days this_year = in(*day, start.year());
+            set.first = this_year > scope.start ? this_year : in(*day, start.year() + std::chrono::years(1));
+            set.recurrence = {.frequency = Frequency::yearly};
+            tasks.push_back(set);
         }
-        before = &day;
-        const year_month_day start(scope.start);
-        const auto in = [&](std::chrono::year year) { return sys_days(year / day.month / day.day); };
-        Task set = task(scope, "set-timer", Kind::equipment, &kept, kept.enclosure.id);
-        set.id += '/' + std::to_string(day.month) + '-' + std::to_string(day.day);
-        set.first = in(start.year()) >= scope.start ? in(start.year()) : in(start.year() + std::chrono::years(1));
-        set.recurrence = {.frequency = Frequency::yearly};
-        set.basis = Basis::computed;
-        set.labels = {{"on", day.by_the_sky->on}, {"off", day.by_the_sky->off}};
-        tasks.push_back(set);
+        before = day;
     }
+    tasks.push_back(timer_task(scope, kept, *now->by_the_sky, "first"));
 }
 
 bool anything_plugged_in(const plan::Plan& plan)
@@ -67,11 +90,16 @@ void add_cartridges(std::vector<Task>& tasks, const Scope& scope)
         change.amounts.push_back({"life", exactly(*water.cartridge_l), "l"});
     }
     constexpr double days_a_year = 365.25;
-    const auto recurrence = a_year > 0.0 ? every_days(std::max(1.0, std::floor(days_a_year / a_year))) : std::nullopt;
+    constexpr double days_a_month = days_a_year / 12.0;
+    const double life_d = a_year > 0.0 ? days_a_year / a_year : 0.0;
+    // In whole months where it lasts some, rounded down: never longer than it is good for.
+    const double interval_d =
+        life_d < days_a_month ? std::max(1.0, std::floor(life_d)) : std::floor(life_d / days_a_month) * days_a_month;
+    const auto recurrence = a_year > 0.0 ? every_days(interval_d) : std::nullopt;
     if (recurrence) {
         change.recurrence = *recurrence;
         change.basis = Basis::computed;
-        change.interval_d = exactly(days_a_year / a_year);
+        change.interval_d = exactly(life_d);
         begin_after_one(change);
     } else {
         change.basis = Basis::not_known;
@@ -118,7 +146,9 @@ std::vector<Task> site_equipment_tasks(const Scope& scope)
         }
         add("test-smoke-alarm", "room.test_smoke_alarm_days");
     }
-    begin_after_one(add("change-batteries", "equipment.battery_days"));
+    if (!scope.plan.enclosures.empty()) {
+        begin_after_one(add("change-batteries", "equipment.battery_days"));
+    }
     add_cartridges(tasks, scope);
     return tasks;
 }

@@ -195,6 +195,51 @@ TEST_CASE("Without guidance a task says that nobody knows how often, and is not 
     CHECK(only(tasks, "weigh/a1").basis == Basis::not_known);
 }
 
+TEST_CASE("Lamps that follow the sky are set on the first day and where their times change")
+{
+    plan::Plan plan = example("first-setup");
+    plan.enclosures[0].photoperiod->through_year = plan::LightYear::with_the_sky;
+    const auto year = instant(plan).enclosures[0].light_year;
+    std::string on;
+    std::string off;
+    for (const Task& one : tasks_of(plan)) {
+        if (one.code != "set-timer") {
+            continue;
+        }
+        INFO(one.id);
+        if (one.id == "set-timer/e1/first") { // 25 November: what has held since the 16th
+            const auto day = std::find_if(year.begin(), year.end(),
+                                          [](const assess::LightDay& d) { return d.month == 11 && d.day == 16; });
+            CHECK(one.labels[0].text == day->by_the_sky->on);
+            CHECK(one.recurrence.frequency == Frequency::once);
+            continue;
+        }
+        CHECK(one.recurrence.frequency == Frequency::yearly);
+        CHECK((one.labels[0].text != on || one.labels[1].text != off));
+        on = one.labels[0].text;
+        off = one.labels[1].text;
+    }
+    CHECK_FALSE(on.empty());
+}
+
+TEST_CASE("A filter's cartridge is changed no later than it is good for")
+{
+    plan::Plan plan = example("first-setup");
+    plan.site.water.source = plan::WaterSource::filtered;
+    CHECK(only(tasks_of(plan), "change-cartridge").basis == Basis::not_known); // no maker's figure
+    for (const double good_for_l : {40.0, 300.0, 1500.0, 5000.0}) {
+        plan.site.water.cartridge_l = good_for_l;
+        const Task change = only(tasks_of(plan), "change-cartridge");
+        REQUIRE(change.interval_d);
+        const auto next = next_after(change.recurrence, change.first);
+        REQUIRE(next);
+        const auto between = static_cast<double>((*next - change.first).count());
+        INFO(good_for_l << " l, " << between << " days");
+        CHECK(between <= change.interval_d->likely + 1.5); // months are not all alike
+        CHECK(change.first > start);
+    }
+}
+
 TEST_CASE("The plan is worked out anew before its dates of replacement run out")
 {
     const auto tasks = tasks_of(example("first-setup"));
