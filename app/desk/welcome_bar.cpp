@@ -21,6 +21,8 @@ WelcomeBar::WelcomeBar(QWidget* parent) : QFrame(parent)
     own->setDefault(true);
     auto* open = new QPushButton(tr("Open a plan…"), this);
     open->setObjectName(QStringLiteral("welcomeOpen"));
+    auto* tour = new QPushButton(tr("Show me around"), this);
+    tour->setObjectName(QStringLiteral("welcomeTour"));
     auto* close = new HideButton(this);
     close->setObjectName(QStringLiteral("welcomeClose"));
 
@@ -29,9 +31,11 @@ WelcomeBar::WelcomeBar(QWidget* parent) : QFrame(parent)
     row->addWidget(text, 1);
     row->addWidget(own);
     row->addWidget(open);
+    row->addWidget(tour);
     row->addWidget(close);
     connect(own, &QPushButton::clicked, this, &WelcomeBar::startOwn);
     connect(open, &QPushButton::clicked, this, &WelcomeBar::openFile);
+    connect(tour, &QPushButton::clicked, this, &WelcomeBar::tourWanted);
 }
 
 } // namespace loam::desk

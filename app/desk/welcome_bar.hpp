@@ -17,6 +17,7 @@ public:
 signals:
     void startOwn();
     void openFile();
+    void tourWanted();
 };
 
 } // namespace loam::desk

@@ -20,6 +20,7 @@
 #include "app/desk/document/plan_document.hpp"
 #include "app/desk/document/trial_runner.hpp"
 #include "app/desk/editors/form_panel.hpp"
+#include "app/desk/help/tour_bar.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/session/comparison_choice.hpp"
 #include "app/desk/session/csv_export.hpp"
@@ -96,6 +97,7 @@ void Window::build_panels()
     results_->setObjectName(QStringLiteral("results"));
     welcome_ = new WelcomeBar(this);
     welcome_->hide();
+    tour_ = new TourBar(this);
     message_ = new MessageBar(this);
 
     down_ = new QSplitter(Qt::Vertical, this);
@@ -112,6 +114,7 @@ void Window::build_panels()
     column->setSpacing(0);
     column->addWidget(message_);
     column->addWidget(welcome_);
+    column->addWidget(tour_);
     column->addWidget(down_, 1);
 
     across_ = new QSplitter(Qt::Horizontal, this);
@@ -141,10 +144,18 @@ void Window::wire_document()
     connect(prices_, &PriceChoice::changed, this, &Window::catalog_changed);
     connect(files_, &PlanFiles::opened, welcome_, &QWidget::hide);
     connect(files_, &PlanFiles::startedNew, welcome_, &QWidget::hide);
+    connect(files_, &PlanFiles::opened, tour_, &QWidget::hide);
+    connect(files_, &PlanFiles::startedNew, tour_, &QWidget::hide);
 }
 
 void Window::wire_panels()
 {
+    connect(tour_, &TourBar::stopped, this, [this](int chapter, int tab) {
+        form_->show_chapter(chapter);
+        results_->show_tab(tab);
+    });
+    connect(tour_, &TourBar::ended, welcome_, &QWidget::show);
+    connect(welcome_, &WelcomeBar::tourWanted, this, &Window::start_tour);
     connect(form_, &FormPanel::edited, this, &Window::take_edit);
     connect(form_, &FormPanel::enclosureChosen, this, [this](const QString& id) {
         drawing_->show_plan(document_->plan(), id);

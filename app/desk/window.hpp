@@ -26,6 +26,7 @@ class ResultsPanel;
 class Settings;
 class TrialRunner;
 class MessageBar;
+class TourBar;
 class WelcomeBar;
 
 class Window : public QMainWindow {
@@ -81,6 +82,7 @@ private:
     void show_preferences();
     void manage_prices();
     void start_first_plan();
+    void start_tour();
     void find_command();
     void export_drawing();
     void show_calendar();
@@ -103,6 +105,7 @@ private:
     DrawingView* drawing_ = nullptr;
     ResultsPanel* results_ = nullptr;
     WelcomeBar* welcome_ = nullptr;
+    TourBar* tour_ = nullptr;
     MessageBar* message_ = nullptr;
     QSplitter* across_ = nullptr;
     QSplitter* down_ = nullptr;

@@ -9,9 +9,11 @@
 #include <QStatusBar>
 #include <QUndoStack>
 
-#include "app/desk/about.hpp"
 #include "app/desk/command_finder.hpp"
 #include "app/desk/document/plan_document.hpp"
+#include "app/desk/help/about.hpp"
+#include "app/desk/help/terms_dialog.hpp"
+#include "app/desk/help/tour_bar.hpp"
 #include "app/desk/prices/price_lists_dialog.hpp"
 #include "app/desk/print/calendar_dialog.hpp"
 #include "app/desk/print/drawing_export.hpp"
@@ -199,6 +201,9 @@ void Window::build_help_menu()
     QMenu& menu = *menuBar()->addMenu(tr("&Help"));
     add(menu, tr("&Find a command…"), "helpFind", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_F), this,
         [this] { find_command(); });
+    add(menu, tr("&Tour of the example"), "helpTour", {}, this, [this] { start_tour(); });
+    add(menu, tr("&What the words mean"), "helpTerms", QKeySequence::HelpContents, this,
+        [this] { TermsDialog(this).exec(); });
     add(menu, tr("&Cautions"), "helpCautions", {}, this, [this] { show_cautions(this); });
     add(menu, tr("&About Loamstead"), "helpAbout", {}, this, [this] { show_about(this); });
 }
@@ -216,6 +221,16 @@ void Window::start_first_plan()
             welcome_->hide();
         }
     }
+}
+
+void Window::start_tour()
+{
+    if (!files_->may_discard()) {
+        return;
+    }
+    show_example();
+    welcome_->hide(); // it comes back at the end
+    tour_->begin();
 }
 
 void Window::find_command()

@@ -172,6 +172,7 @@ json::Node enclosure_node(const assess::EnclosureResult& enclosure)
     node.add("power", power_node(enclosure)).add("water", water_node(enclosure.water));
     node.add("photoperiod", photoperiod_node(enclosure));
     node.add("cool_seasons", cool_seasons_node(enclosure.cool_seasons));
+    node.add("records", records_node(enclosure.records));
     add_courses(node, enclosure);
     return node;
 }

@@ -19,6 +19,8 @@ json::Node calibration_node(const std::optional<assess::CalibrationResult>& cali
 void add_courses(json::Node& node, const assess::EnclosureResult& enclosure);
 json::Node water_node(const assess::WaterResult& water);
 json::Node cool_seasons_node(const std::vector<assess::CoolSeasonResult>& rests);
+// Lengths and weights over time, of the animals that were measured.
+json::Node records_node(const std::vector<assess::RecordResult>& records);
 json::Node light_year_node(const assess::EnclosureResult& enclosure);
 void add_months(json::Node& power_node, const assess::EnclosureResult& enclosure);
 void add_device_year(json::Node& device_node, const assess::DevicePower& device);

@@ -1,6 +1,8 @@
 #include "app/report/lines.hpp"
+#include "app/report/record_lines.hpp"
 #include "app/report/said.hpp"
 #include "app/report/text_parts.hpp"
+#include "app/words/capitals.hpp"
 #include "app/words/dry_spells.hpp"
 #include "app/words/verdicts.hpp"
 
@@ -123,6 +125,13 @@ QString text_enclosure(const assess::EnclosureResult& enclosure, const Speaker& 
     }
     text += text_courses(enclosure, speaker);
     text += text_year(enclosure, speaker) + text_cool_seasons(enclosure, speaker);
+    for (const assess::RecordResult& record : enclosure.records) {
+        text += QLatin1Char('\n') +
+                columns(Said::tr("%1 over time").arg(words::capitalised(speaker.name_of(record.animal))));
+        for (const QString& line : record_lines(record, speaker)) {
+            text += wrapped(QStringLiteral("  "), line);
+        }
+    }
     if (enclosure.calibration) {
         text += QLatin1Char('\n') + text_calibration(*enclosure.calibration, speaker);
     }

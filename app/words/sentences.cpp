@@ -108,7 +108,7 @@ const Sentence* find_finding_sentence(std::string_view code, Judgement judgement
 {
     for (const Sentences table :
          {danger_sentences(), space_sentences(), heat_sentences(), moisture_sentences(), reading_sentences(),
-          light_sentences(), electricity_sentences(), money_sentences(), caution_sentences()}) {
+          record_sentences(), light_sentences(), electricity_sentences(), money_sentences(), caution_sentences()}) {
         if (const Sentence* found = find_sentence(table, code, judgement)) {
             return found;
         }

@@ -31,6 +31,7 @@ Sentences space_sentences(); // space, animals, materials, bed, stand
 Sentences heat_sentences();
 Sentences moisture_sentences();
 Sentences reading_sentences(); // of the keeper's thermometers
+Sentences record_sentences();  // of lengths and weights over time
 Sentences light_sentences();
 Sentences electricity_sentences();
 Sentences money_sentences();

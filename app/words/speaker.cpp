@@ -110,7 +110,8 @@ bool is_difference(const QString& name)
 // What a humidity or a share of floor is counted in.
 bool in_percent(const Because& because)
 {
-    return because.rule == "rule.moisture-balance" || because.rule == "rule.dry-retreat";
+    return because.rule == "rule.moisture-balance" || because.rule == "rule.dry-retreat" ||
+           because.rule == "rule.weight-loss";
 }
 
 } // namespace

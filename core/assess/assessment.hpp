@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/assess/calibration_result.hpp"
+#include "core/assess/record_result.hpp"
 #include "core/assess/uv_result.hpp"
 #include "core/catalog/prices.hpp"
 #include "core/catalog/rule.hpp"
@@ -300,6 +301,7 @@ struct EnclosureResult {
     bool light_with_the_sky = false;
     bool hemisphere_known = false;              // else a month's energy may be that of winter or of summer
     std::vector<CoolSeasonResult> cool_seasons; // one for each group of animals whose species is known
+    std::vector<RecordResult> records;          // of the animals that were measured over time
     friend bool operator==(const EnclosureResult&, const EnclosureResult&) = default;
 };
 

@@ -57,6 +57,10 @@ inline constexpr auto assumption_ids = std::to_array<AssumptionId>({
     {"cool-season.stop_loss", "1"},
     {"cool-season.monthly_loss", "1"},
     {"cool-season.vet_check_weeks", "weeks"},
+    {"proving.days", "d"}, // that a new box runs before the animal moves in
+    // Measuring an animal, and weight that is lost
+    {"measured.length_share", "1"}, // error of a measured length
+    {"health.weight_loss", "1"},    // share lost: to be watched, to be shown to a vet
     // Hygiene and health, for the running costs
     {"health.vet_visits_per_year", "1/a"},
     {"hygiene.disinfectant_l_per_year", "l/a"},

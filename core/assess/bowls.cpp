@@ -4,6 +4,7 @@
 
 #include "core/assess/fittings.hpp"
 #include "core/independent.hpp"
+#include "core/plan/measured.hpp"
 #include "core/water/bowl.hpp"
 
 namespace loam::assess {
@@ -39,9 +40,9 @@ std::vector<Drinker> drinkers(const Context& context, const Housed& housed, Note
         }
         Drinker one{species, *length, std::nullopt};
         const auto& sheet = species->adult_mass_kg;
-        if (animal.mass_kg) {
-            one.mass_kg = exactly(*animal.mass_kg);
-        } else if (!animal.length_m && sheet && sheet->min && sheet->max) { // both of an adult by the sheet
+        if (const auto mass = plan::mass_now_kg(animal)) {
+            one.mass_kg = exactly(*mass);
+        } else if (!plan::length_now_m(animal) && sheet && sheet->min && sheet->max) { // both of an adult by the sheet
             one.mass_kg = Range{*sheet->min, (*sheet->min + *sheet->max) / 2.0, *sheet->max};
         }
         all.push_back(one);

@@ -5,6 +5,7 @@
 #include "core/assess/cautions.hpp"
 #include "core/assess/costs.hpp"
 #include "core/assess/needs.hpp"
+#include "core/assess/proving.hpp"
 #include "core/assess/shopping.hpp"
 #include "core/assess/wishes.hpp"
 
@@ -51,6 +52,7 @@ EnclosureResult result_of(const Context& context, const Part& part, const Suppli
     result.light_with_the_sky = supplies.year.with_the_sky;
     result.hemisphere_known = supplies.year.hemisphere_known;
     result.cool_seasons = supplies.year.cool_seasons;
+    result.records = supplies.records.results;
     date_uv(context, result.power, result.uv);
     if (part.climate != nullptr) {
         result.heat = part.climate->heat;
@@ -75,6 +77,7 @@ void append_notes(Notes& notes, const Part& part, const Supplies& supplies)
     append(notes, part.instant->photoperiod.notes);
     append(notes, part.instant->other);
     append(notes, supplies.year.notes);
+    append(notes, supplies.records.notes);
     append(notes, supplies.power.notes);
     append(notes, supplies.water.notes);
     if (part.climate != nullptr) {
@@ -117,6 +120,9 @@ void add_money(const Context& context, const std::vector<Part>& parts, const std
     append(notes, judge_wishes(context, drawn_up));
     std::vector<RunningInputs> running;
     for (std::size_t i = 0; i < parts.size(); ++i) {
+        if (is_replaced(context.plan, parts[i].housed.enclosure.id)) {
+            continue;
+        }
         running.push_back({parts[i].housed, &supplies[i].power, &supplies[i].water, &parts[i].instant->uv.result});
     }
     CostStage costs = assess_costs(context, needs, bought, running);
@@ -169,7 +175,8 @@ Supplies supplies_of(const Context& context, const Part& part)
     const std::vector<HeatCase>& heat = part.climate != nullptr ? part.climate->heat : none;
     YearStage year = assess_year(context, part.housed);
     PowerStage power = assess_power(context, part.housed, heat, year.course);
-    return {std::move(power), assess_water(context, part.housed, heat), std::move(year)};
+    return {std::move(power), assess_water(context, part.housed, heat), std::move(year),
+            assess_records(context, part.housed)};
 }
 
 std::vector<buying::Need> all_needs(const Context& context, const std::vector<Part>& parts,
@@ -177,6 +184,9 @@ std::vector<buying::Need> all_needs(const Context& context, const std::vector<Pa
 {
     std::vector<buying::Need> needs;
     for (std::size_t i = 0; i < parts.size(); ++i) {
+        if (is_replaced(context.plan, parts[i].housed.enclosure.id)) {
+            continue;
+        }
         const EnclosureNeeds known{parts[i].instant->substrate.results, supplies[i].water};
         for (buying::Need& one : enclosure_needs(context, parts[i].housed, known)) {
             needs.push_back(std::move(one));
@@ -207,6 +217,7 @@ Assessment compose(const Context& context, const std::vector<Part>& parts)
     append(notes, judge_sun(context));
     append(notes, site_cautions(context));
     add_shared_loads(context, parts, supplies, assessment, notes);
+    append(notes, judge_proving(context, parts, supplies));
     add_money(context, parts, supplies, assessment, notes);
     sort(notes.findings, order);
     assessment.assumed = std::move(notes.assumed);

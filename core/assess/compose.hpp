@@ -23,6 +23,7 @@ struct Supplies {
     PowerStage power;
     WaterStage water;
     YearStage year;
+    RecordStage records;
 };
 Supplies supplies_of(const Context& context, const Part& part);
 

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/assess/iso_day.hpp"
+#include "core/plan/measured.hpp"
 
 namespace loam::assess {
 
@@ -38,8 +39,8 @@ season::Candidate candidate(const Context& context, const plan::Animal& animal, 
         const auto until_d = static_cast<double>((begins - std::chrono::sys_days(context.today)).count());
         one.age_at_rest_years = *animal.age_years + std::max(0.0, until_d) / days_a_year;
     }
-    one.length_m = animal.length_m;
-    one.mass_kg = animal.mass_kg;
+    one.length_m = plan::length_now_m(animal);
+    one.mass_kg = plan::mass_now_kg(animal);
     one.adult_from_m = species.adult_length_m.min;
     one.adult_from_kg = species.adult_mass_kg ? species.adult_mass_kg->min : std::nullopt;
     return one;
@@ -171,7 +172,7 @@ void plan_rest(const Context& context, const Housed& housed, std::size_t index, 
     }
     result.rest = rest;
     result.weeks = season::weeks(*rest);
-    result.mass_kg = *animal.mass_kg;
+    result.mass_kg = *plan::mass_now_kg(animal);
     const auto stop = spread_of(context.catalog, "cool-season.stop_loss");
     const auto monthly = spread_of(context.catalog, "cool-season.monthly_loss");
     if (stop && monthly) {

@@ -133,6 +133,11 @@ inline constexpr auto finding_codes = std::to_array<CodeEntry>({
     {"caution.cool-season-plan", "min max stop", "animal species begins cold_from cold_until ends"}, // a note
     {"caution.cool-season-place", "min max room?", "animal species"},                                // a note
 
+    // Lengths and weights over time. min and max: what the first length and the rates make expected
+    {"record.growth", "length min max?", "animal species"},
+    {"record.weight-loss", "lost from to days max", "animal date"},
+    {"record.not-used", "", "animal day reason"}, // reason: date-not-a-day, date-to-come
+
     // Light
     {"uv.level", "low likely high min? max? short_by? over_by? distance", "lamp species"},
     {"uv.not-known", "distance?", "lamp? reason"}, // reason: no-table, too-near, too-far, age-unknown, off-beam
@@ -151,6 +156,10 @@ inline constexpr auto finding_codes = std::to_array<CodeEntry>({
     {"photoperiod.sky-not-known", "", "reason"}, // reason: latitude-not-stated sheets-without-hours
     {"photoperiod.light-at-night", "", "lamp"},
     {"photoperiod.bad-times", "", "on off"},
+
+    // Two boxes run while the new one is proved; notes. carrier: a circuit or strip
+    {"proving.both-run", "daily days_min days_max energy_min energy_max", "old new"},
+    {"proving.overload-meanwhile", "both afterwards", "carrier"},
 
     // Electricity
     {"circuit.load-not-known", "likely", "circuit"}, // what else hangs on it is not stated

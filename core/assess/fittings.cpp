@@ -1,4 +1,5 @@
 #include "core/assess/fittings.hpp"
+#include "core/plan/measured.hpp"
 
 #include <algorithm>
 
@@ -44,8 +45,9 @@ std::optional<Range> body_length(const Context& context, const Housed& housed, s
         const double min_m = species->adult_length_m.min.value_or(max_m);
         adult = Range{min_m, (min_m + max_m) / 2.0, max_m};
     }
-    return given_or(notes, animal.length_m, housed.pointer("/animals/" + std::to_string(index) + "/length_m"), "m",
-                    adult, species ? species->adult_length_m.source : Source{});
+    return given_or(notes, plan::length_now_m(animal),
+                    housed.pointer("/animals/" + std::to_string(index) + "/length_m"), "m", adult,
+                    species ? species->adult_length_m.source : Source{});
 }
 
 std::optional<Bodies> largest_bodies(const Context& context, const Housed& housed, Notes& notes)

@@ -3,6 +3,7 @@
 #include "core/assess/climate_stage.hpp"
 #include "core/climate/condensation.hpp"
 #include "core/climate/damp_hide.hpp"
+#include "core/plan/measured.hpp"
 
 namespace loam::assess {
 
@@ -131,8 +132,9 @@ Target wanted_humidity(const Housed& housed, const catalog::Species& species)
     const catalog::HumidityNeed& need = species.humidity;
     bool young = false;
     for (const plan::Animal& animal : housed.enclosure.animals) {
-        young = young || (animal.species == species.id && animal.length_m && need.juvenile_below_length_m &&
-                          *animal.length_m < *need.juvenile_below_length_m);
+        const auto length = plan::length_now_m(animal);
+        young = young || (animal.species == species.id && length && need.juvenile_below_length_m &&
+                          *length < *need.juvenile_below_length_m);
     }
     const std::optional<catalog::Band>& band = young && need.juvenile ? need.juvenile : need.adult;
     return band ? Target{band->min, band->max, band->source} : Target{};

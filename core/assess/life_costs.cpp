@@ -1,4 +1,5 @@
 #include "core/assess/life_costs.hpp"
+#include "core/assess/proving.hpp"
 
 #include <algorithm>
 
@@ -40,6 +41,9 @@ std::optional<LifeCost> life_cost(const Context& context, const Costs& costs)
 {
     std::optional<LifeCost> longest;
     for (const plan::Enclosure& enclosure : context.plan.enclosures) {
+        if (is_replaced(context.plan, enclosure.id)) {
+            continue; // its animals stand in the box that takes its place
+        }
         for (const plan::Animal& animal : enclosure.animals) {
             const catalog::Species* species = context.catalog.find_species(animal.species);
             const auto left = species != nullptr ? years_left(*species, animal) : std::nullopt;

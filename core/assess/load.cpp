@@ -2,6 +2,7 @@
 
 #include "core/assess/climate_box.hpp"
 #include "core/assess/fittings.hpp"
+#include "core/plan/measured.hpp"
 #include "core/plan/names.hpp"
 #include "core/substrate/mass.hpp"
 #include "core/water/water.hpp"
@@ -144,8 +145,8 @@ Range animals_kg(const Context& context, const Housed& housed, Notes& notes)
             adult = Range{min_kg, (min_kg + max_kg) / 2.0, max_kg};
             source = species->adult_mass_kg->source;
         }
-        const auto mass = given_or(notes, animal.mass_kg, housed.pointer("/animals/" + std::to_string(i) + "/mass_kg"),
-                                   "kg", adult, source);
+        const auto mass = given_or(notes, plan::mass_now_kg(animal),
+                                   housed.pointer("/animals/" + std::to_string(i) + "/mass_kg"), "kg", adult, source);
         const auto count = static_cast<double>(animal.count);
         if (mass) {
             total = {total.low + count * mass->low, total.likely + count * mass->likely,

@@ -35,6 +35,8 @@ inline constexpr auto rule_codes = std::to_array<CodeEntry>({
     {"rule.water-depth"},      // the sheet's depth over the body's length
     {"rule.bed-water"},        // what is misted and drips back against what evaporates
     {"rule.water-treatment"},  // chlorine, filters, reverse osmosis
+    {"rule.growth-record"},    // published growth from the first length that was measured
+    {"rule.weight-loss"},      // against the greatest weight of the year before
     {"rule.cool-season"},      // who may rest in the cold, and how
     {"rule.uv-zone"},          // Ferguson zone
     {"rule.uv-measured-only"}, // never from watts, never outside the lamp's table

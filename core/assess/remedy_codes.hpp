@@ -21,6 +21,9 @@ inline constexpr auto remedy_codes = std::to_array<CodeEntry>({
     {"remedy.fewer-animals", "to"},
     {"remedy.separate-enclosures", "count"},
     {"remedy.move-inside", "by", "fitting"},
+    {"remedy.measure-again", ""},
+    {"remedy.see-vet", ""},
+    {"remedy.other-circuit-meanwhile", ""},
     // Bed and load
     {"remedy.deeper-bed", "by to"},
     {"remedy.shallower-bed", "to"},

@@ -28,6 +28,9 @@ struct RuleBodies {
     double longest_m = 0.0;
     std::string missing;
 };
+// The published rates of growth; empty where there are none.
+std::vector<space::GrowthRate> rates_of(const catalog::Species& species);
+
 RuleBodies bodies_for(const Context& context, const Housed& housed, Notes& notes, const catalog::Species& species,
                       space::BodyMeasure measure);
 

@@ -1,7 +1,9 @@
 #include <algorithm>
 
 #include "core/assess/fittings.hpp"
+#include "core/assess/record.hpp"
 #include "core/assess/space_parts.hpp"
+#include "core/plan/measured.hpp"
 
 namespace loam::assess {
 
@@ -18,15 +20,6 @@ std::optional<double> measure_ratio(const catalog::Species& species, space::Body
         return *species.adult_total_length_m->max / *species.adult_length_m.max;
     }
     return std::nullopt;
-}
-
-std::vector<space::GrowthRate> rates_of(const catalog::Species& species)
-{
-    std::vector<space::GrowthRate> rates;
-    for (const catalog::GrowthSpan& span : species.growth) {
-        rates.push_back({span.from_age_years, span.to_age_years, span.slow_per_year, span.fast_per_year});
-    }
-    return rates;
 }
 
 std::optional<double> scaled(const std::optional<double>& value, double factor)
@@ -72,6 +65,15 @@ void judge_growth(const catalog::Rule& rule, const catalog::Species& species, co
 
 } // namespace
 
+std::vector<space::GrowthRate> rates_of(const catalog::Species& species)
+{
+    std::vector<space::GrowthRate> rates;
+    for (const catalog::GrowthSpan& span : species.growth) {
+        rates.push_back({span.from_age_years, span.to_age_years, span.slow_per_year, span.fast_per_year});
+    }
+    return rates;
+}
+
 RuleBodies bodies_for(const Context& context, const Housed& housed, Notes& notes, const catalog::Species& species,
                       space::BodyMeasure measure)
 {
@@ -95,11 +97,16 @@ RuleBodies bodies_for(const Context& context, const Housed& housed, Notes& notes
         bodies.now.push_back({count, length->high * *ratio});
         bodies.longest_m = std::max(bodies.longest_m, length->high * *ratio);
         bodies.growing.push_back({.count = count,
-                                  .body_m = scaled(animal.length_m, *ratio),
+                                  .body_m = scaled(plan::length_now_m(animal), *ratio),
                                   .age_years = animal.age_years,
                                   .rates = rates_of(species),
                                   .adult_min_m = scaled(species.adult_length_m.min, *ratio),
                                   .adult_max_m = scaled(species.adult_length_m.max, *ratio)});
+        // Where nothing is published, the keeper's own lengths bound it. They hold for every age.
+        if (const auto own = species.growth.empty() ? measured_rate(context, animal) : std::nullopt) {
+            bodies.growing.back().rates = {*own};
+            bodies.growing.back().age_years = animal.age_years.value_or(0.0);
+        }
     }
     return bodies;
 }

@@ -12,6 +12,7 @@
 #include "core/assess/load.hpp"
 #include "core/assess/photoperiod.hpp"
 #include "core/assess/power.hpp"
+#include "core/assess/record.hpp"
 #include "core/assess/space.hpp"
 #include "core/assess/substrate.hpp"
 #include "core/assess/water.hpp"
@@ -55,6 +56,7 @@ struct InstantKey {
     std::size_t index = 0;
     std::string jurisdiction;
     std::optional<double> latitude_deg;
+    std::chrono::year_month_day today; // a measurement counts from its day on
     friend bool operator==(const InstantKey&, const InstantKey&) = default;
 };
 InstantKey instant_key(const Context& context, const Housed& housed);

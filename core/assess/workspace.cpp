@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "core/assess/stages.hpp"
+#include "core/plan/measured.hpp"
 
 namespace loam::assess {
 
@@ -47,6 +48,7 @@ ClimateKey climate_key(const Context& context, const Housed& housed)
 {
     ClimateKey key{housed.enclosure, housed.index, context.plan.site.room};
     key.enclosure.name.clear();
+    key.enclosure.replaces.reset();
     for (plan::Reading& reading : key.enclosure.readings) {
         reading.date.reset();
     }
@@ -54,6 +56,9 @@ ClimateKey climate_key(const Context& context, const Housed& housed)
     for (plan::Animal& animal : key.enclosure.animals) {
         animal.condition.reset();
         animal.cool_season.reset();
+        animal.length_m = plan::length_now_m(animal);
+        animal.mass_kg = plan::mass_now_kg(animal);
+        animal.measurements.clear();
     }
     key.room.sun_reaches.reset();
     key.room.power_cut.reset();
@@ -77,7 +82,8 @@ CourseKey course_key(const Context& context, const Housed& housed)
 
 InstantKey instant_key(const Context& context, const Housed& housed)
 {
-    InstantKey key{housed.enclosure, housed.index, context.plan.jurisdiction, context.plan.site.latitude_deg};
+    InstantKey key{housed.enclosure, housed.index, context.plan.jurisdiction, context.plan.site.latitude_deg,
+                   context.today};
     key.enclosure.name.clear();
     key.enclosure.readings.clear();
     return key;

@@ -56,8 +56,10 @@ void Consistency::check_reference(std::string_view kind, const std::string& id, 
     const Site& site = plan_.site;
     const bool known = kind == "strip"     ? find(site.strips, id) != nullptr
                        : kind == "circuit" ? find(site.circuits, id) != nullptr
-                                           : find(site.stands, id) != nullptr;
-    if (!known && is_sound(where) && is_sound("/site/" + std::string(kind) + "s")) {
+                       : kind == "stand"   ? find(site.stands, id) != nullptr
+                                           : find(plan_.enclosures, id) != nullptr;
+    const std::string list = (kind == "enclosure" ? "/" : "/site/") + std::string(kind) + "s";
+    if (!known && is_sound(where) && (kind == "enclosure" || is_sound(list))) {
         refuse(where, problem::unknown_reference, {std::string(kind), id});
     }
 }
@@ -77,6 +79,12 @@ void Consistency::check_references()
         const std::string where = json::pointer_to("/enclosures", i);
         if (enclosure.stand) {
             check_reference("stand", *enclosure.stand, where + "/stand");
+        }
+        if (enclosure.replaces) {
+            check_reference("enclosure", *enclosure.replaces, where + "/replaces");
+            if (*enclosure.replaces == enclosure.id && is_sound(where + "/replaces")) {
+                refuse(where + "/replaces", problem::replaces_itself, {enclosure.id});
+            }
         }
         for (std::size_t j = 0; j < enclosure.equipment.size(); ++j) {
             if (enclosure.equipment[j].strip) {

@@ -24,6 +24,16 @@ struct CoolSeason {
     friend bool operator==(const CoolSeason&, const CoolSeason&) = default;
 };
 
+// What the keeper measured on a day: of one animal, or the mean of a group's.
+struct Measurement {
+    std::string id;
+    std::string date;               // YYYY-MM-DD
+    std::optional<double> length_m; // by the species' own measure
+    std::optional<double> mass_kg;
+    json::Extras extras;
+    friend bool operator==(const Measurement&, const Measurement&) = default;
+};
+
 // One or several animals of one species, sex and size.
 struct Animal {
     std::string id;
@@ -35,6 +45,7 @@ struct Animal {
     std::optional<double> age_years;
     std::optional<Condition> condition;
     std::optional<CoolSeason> cool_season;
+    std::vector<Measurement> measurements; // in any order; the newest counts before length_m and mass_kg
     json::Extras extras;
     friend bool operator==(const Animal&, const Animal&) = default;
 };

@@ -21,6 +21,7 @@ void describe(json::Archive& archive, Vent& vent);
 void describe(json::Archive& archive, Shell& shell);
 
 void describe(json::Archive& archive, CoolSeason& season);
+void describe(json::Archive& archive, Measurement& measurement);
 void describe(json::Archive& archive, Animal& animal);
 void describe(json::Archive& archive, SubstrateLayer& layer);
 void describe(json::Archive& archive, Fitting& fitting);

@@ -14,6 +14,17 @@ void describe(json::Archive& archive, CoolSeason& season)
     archive.extras(season.extras);
 }
 
+void describe(json::Archive& archive, Measurement& measurement)
+{
+    archive.text(limits::id_key, measurement.id, limits::id);
+    archive.text({"date", "The day it was measured, YYYY-MM-DD."}, measurement.date,
+                 {.max_length = 10, .pattern = json::iso_date});
+    archive.number({"length_m", "By the species' own measure, in m."}, measurement.length_m, limits::length_m);
+    archive.number({"mass_kg", "Mass of one animal in kg."}, measurement.mass_kg,
+                   {.min = 0.0, .max = 500.0, .exclusive_min = true});
+    archive.extras(measurement.extras);
+}
+
 void describe(json::Archive& archive, Animal& animal)
 {
     archive.text(limits::id_key, animal.id, limits::id);
@@ -29,6 +40,8 @@ void describe(json::Archive& archive, Animal& animal)
     archive.number({"age_years", "Age in years."}, animal.age_years, {.min = 0.0, .max = 300.0});
     archive.choice({"condition", "Whether it is well, by the keeper or a vet."}, animal.condition, condition_names);
     archive.object({"cool_season", "A rest in the cold that the keeper asks for."}, animal.cool_season);
+    archive.list({"measurements", "What was measured over time; the newest counts before length_m and mass_kg."},
+                 animal.measurements, {.max_items = 2000});
     archive.extras(animal.extras);
 }
 

@@ -33,6 +33,8 @@ void describe(json::Archive& archive, Enclosure& enclosure)
     archive.text(limits::id_key, enclosure.id, limits::id);
     archive.text_or_empty({"name", "What the keeper calls it."}, enclosure.name, {.max_length = 120});
     archive.text({"stand", "The id of the stand that it stands on."}, enclosure.stand, limits::id);
+    archive.text({"replaces", "The id of the enclosure whose place it takes; both run while this one is proved."},
+                 enclosure.replaces, limits::id);
     archive.object({"shell", "The box itself. The origin is the front-left corner of the inner face of the base pane; "
                              "x along the length, y towards the back, z up."},
                    enclosure.shell);

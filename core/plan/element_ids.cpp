@@ -23,6 +23,9 @@ void visit_enclosure(const Enclosure& enclosure, const std::string& where, const
     visit_list(enclosure.shell.top.covers, where + "/shell/top/covers", visit);
     visit_list(enclosure.shell.vents, where + "/shell/vents", visit);
     visit_list(enclosure.animals, where + "/animals", visit);
+    for (std::size_t i = 0; i < enclosure.animals.size(); ++i) {
+        visit_list(enclosure.animals[i].measurements, json::pointer_to(where + "/animals", i) + "/measurements", visit);
+    }
     visit_list(enclosure.substrate, where + "/substrate", visit);
     visit_list(enclosure.fittings, where + "/fittings", visit);
     visit_list(enclosure.equipment, where + "/equipment", visit);

@@ -38,6 +38,7 @@ struct Enclosure {
     std::string id;
     std::string name;
     std::optional<std::string> stand;
+    std::optional<std::string> replaces; // id of the enclosure that goes once this one is proved
     Shell shell;
     std::vector<Animal> animals;
     std::vector<SubstrateLayer> substrate;

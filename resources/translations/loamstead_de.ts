@@ -5,10746 +5,11353 @@
     <name>QObject</name>
     <message>
         <source>About Loamstead</source>
-        <translation type="unfinished"></translation>
+        <translation>Über Loamstead</translation>
     </message>
     <message>
         <source>&lt;h3&gt;Loamstead %1&lt;/h3&gt;</source>
-        <translation type="unfinished"></translation>
+        <translation>&lt;h3&gt;Loamstead %1&lt;/h3&gt;</translation>
     </message>
     <message>
         <source>&lt;p&gt;Plans indoor enclosures for land turtles, tortoises, lizards, snakes and frogs, and costs them.&lt;/p&gt;&lt;p&gt;Free software under the GNU General Public License, version 3 or later, without any warranty.&lt;/p&gt;&lt;p&gt;Built with Qt %1; runs with Qt %2 on %3.&lt;/p&gt;</source>
-        <translation type="unfinished"></translation>
+        <translation>&lt;p&gt;Plant Terrarien für Landschildkröten, Dosenschildkröten, Echsen, Schlangen und Frösche und berechnet, was sie kosten.&lt;/p&gt;&lt;p&gt;Freie Software unter der GNU General Public License, Version 3 oder neuer, ohne jede Gewährleistung.&lt;/p&gt;&lt;p&gt;Erstellt mit Qt %1; läuft mit Qt %2 unter %3.&lt;/p&gt;</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnhinweise</translation>
     </message>
     <message>
         <source>What this program can&apos;t do for you</source>
-        <translation type="unfinished"></translation>
+        <translation>Was dieses Programm nicht leisten kann</translation>
     </message>
     <message>
         <source>&lt;ul&gt;&lt;li&gt;&lt;b&gt;Prove it before an animal moves in.&lt;/b&gt; The figures are predictions with a range. Run the finished enclosure empty for at least a week and read several thermometers.&lt;/li&gt;&lt;li&gt;&lt;b&gt;Heat and fire.&lt;/b&gt; Keep every lamp and heater clear of anything that burns, guard what an animal can reach, use fittings rated for the heat, and fit a smoke alarm in the room.&lt;/li&gt;&lt;li&gt;&lt;b&gt;Mains and water.&lt;/b&gt; Use a residual-current device, leave a drip loop in each cable, keep outlet strips above the water and never plug one strip into another. Leave electrical work to a licensed electrician.&lt;/li&gt;&lt;li&gt;&lt;b&gt;Weight.&lt;/b&gt; A stand or floor has to be rated for the load; this is not a structural approval.&lt;/li&gt;&lt;li&gt;&lt;b&gt;Animals.&lt;/b&gt; For illness and before any cool season ask a reptile vet. Wash hands after handling: reptiles and amphibians can carry Salmonella.&lt;/li&gt;&lt;li&gt;&lt;b&gt;Law.&lt;/b&gt; Keeping, moving or buying a species may need papers where you live. Ask your local authority.&lt;/li&gt;&lt;/ul&gt;</source>
-        <translation type="unfinished"></translation>
+        <translation>&lt;ul&gt;&lt;li&gt;&lt;b&gt;Erproben, bevor ein Tier einzieht.&lt;/b&gt; Die Zahlen sind Vorhersagen mit einer Spanne. Das fertige Terrarium mindestens eine Woche leer laufen lassen und mehrere Thermometer ablesen.&lt;/li&gt;&lt;li&gt;&lt;b&gt;Hitze und Feuer.&lt;/b&gt; Lampen und Heizer von allem Brennbaren fernhalten, was ein Tier erreichen kann, mit einem Schutzkorb sichern, hitzefeste Fassungen verwenden und im Raum einen Rauchmelder anbringen.&lt;/li&gt;&lt;li&gt;&lt;b&gt;Strom und Wasser.&lt;/b&gt; Einen FI-Schutzschalter (RCD) verwenden, jedes Kabel in einer Tropfschlaufe hängen lassen, Steckdosenleisten oberhalb des Wassers anbringen und nie eine Leiste in eine andere stecken. Elektroarbeiten einer Elektrofachkraft überlassen.&lt;/li&gt;&lt;li&gt;&lt;b&gt;Gewicht.&lt;/b&gt; Gestell und Fußboden müssen für die Last ausgelegt sein; dies ist kein statischer Nachweis.&lt;/li&gt;&lt;li&gt;&lt;b&gt;Tiere.&lt;/b&gt; Bei Krankheit und vor jeder kühlen Zeit einen reptilienkundigen Tierarzt fragen. Nach jedem Kontakt die Hände waschen: Reptilien und Amphibien können Salmonellen übertragen.&lt;/li&gt;&lt;li&gt;&lt;b&gt;Recht.&lt;/b&gt; Haltung, Transport oder Kauf einer Art können je nach Wohnort Papiere erfordern. Bei der zuständigen Behörde nachfragen.&lt;/li&gt;&lt;/ul&gt;</translation>
     </message>
     <message>
         <source>New South Wales</source>
-        <translation type="unfinished"></translation>
+        <translation>New South Wales</translation>
     </message>
     <message>
         <source>EU, laboratories</source>
-        <translation type="unfinished"></translation>
+        <translation>EU, Versuchstiere</translation>
     </message>
     <message>
         <source>other</source>
-        <translation type="unfinished"></translation>
+        <translation>Übriges</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished"></translation>
+        <translation>Ort</translation>
     </message>
     <message>
         <source>From the left</source>
-        <translation type="unfinished"></translation>
+        <translation>Von links</translation>
     </message>
     <message>
         <source>From the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Von vorn</translation>
     </message>
     <message>
         <source>Lower edge above the base</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterkante über der Bodenplatte</translation>
     </message>
     <message>
         <source>Height above the base</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe über der Bodenplatte</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>Beam angle</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstrahlwinkel</translation>
     </message>
     <message>
         <source>Clearance, by its maker</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestabstand laut Hersteller</translation>
     </message>
     <message>
         <source>Holder is rated for</source>
-        <translation type="unfinished"></translation>
+        <translation>Fassung zugelassen bis</translation>
     </message>
     <message>
         <source>Dome on the mesh, diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Reflektorschirm auf Gitter, Ø</translation>
     </message>
     <message>
         <source>Guarded</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Schutzkorb</translation>
     </message>
     <message>
         <source>Air gap below</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftspalt darunter</translation>
     </message>
     <message>
         <source>Burnt so far</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisherige Brenndauer</translation>
     </message>
     <message>
         <source>dimmer</source>
-        <translation type="unfinished"></translation>
+        <translation>Dimmer</translation>
     </message>
     <message>
         <source>thermostat</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermostat</translation>
     </message>
     <message>
         <source>Control</source>
-        <translation type="unfinished"></translation>
+        <translation>Regelung</translation>
     </message>
     <message>
         <source>Dimmer level</source>
-        <translation type="unfinished"></translation>
+        <translation>Dimmereinstellung</translation>
     </message>
     <message>
         <source>Control is rated for</source>
-        <translation type="unfinished"></translation>
+        <translation>Regler zugelassen bis</translation>
     </message>
     <message>
         <source>Set to</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellt auf</translation>
     </message>
     <message>
         <source>It regulates by</source>
-        <translation type="unfinished"></translation>
+        <translation>Regelt durch</translation>
     </message>
     <message>
         <source>switching on and off</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein- und Ausschalten</translation>
     </message>
     <message>
         <source>pulses</source>
-        <translation type="unfinished"></translation>
+        <translation>Impulse</translation>
     </message>
     <message>
         <source>dimming</source>
-        <translation type="unfinished"></translation>
+        <translation>Dimmen</translation>
     </message>
     <message>
         <source>Switching difference</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaltdifferenz</translation>
     </message>
     <message>
         <source>not placed</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht platziert</translation>
     </message>
     <message>
         <source>placed</source>
-        <translation type="unfinished"></translation>
+        <translation>platziert</translation>
     </message>
     <message>
         <source>Probe</source>
-        <translation type="unfinished"></translation>
+        <translation>Fühler</translation>
     </message>
     <message>
         <source>Probe from the left</source>
-        <translation type="unfinished"></translation>
+        <translation>Fühler von links</translation>
     </message>
     <message>
         <source>Probe from the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Fühler von vorn</translation>
     </message>
     <message>
         <source>Probe above the base</source>
-        <translation type="unfinished"></translation>
+        <translation>Fühler über der Bodenplatte</translation>
     </message>
     <message>
         <source>Supply</source>
-        <translation type="unfinished"></translation>
+        <translation>Versorgung</translation>
     </message>
     <message>
         <source>timed</source>
-        <translation type="unfinished"></translation>
+        <translation>zeitgeschaltet</translation>
     </message>
     <message>
         <source>always on</source>
-        <translation type="unfinished"></translation>
+        <translation>mit Dauerstrom</translation>
     </message>
     <message>
         <source>On strip</source>
-        <translation type="unfinished"></translation>
+        <translation>An Leiste</translation>
     </message>
     <message>
         <source>At a distance of</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Abstand von</translation>
     </message>
     <message>
         <source>UV index</source>
-        <translation type="unfinished"></translation>
+        <translation>UV-Index</translation>
     </message>
     <message>
         <source>not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht angegeben</translation>
     </message>
     <message>
         <source>Some of your guidance files were left out</source>
-        <translation type="unfinished"></translation>
+        <translation>Einige eigene Wissensdateien wurden ausgelassen</translation>
     </message>
     <message>
         <source>Your own guidance files have problems (%1). The files named under “Details” are not used; everything else is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die eigenen Wissensdateien enthalten Fehler (%1). Die unter „Details“ genannten Dateien werden nicht verwendet, alles Übrige schon.</translation>
     </message>
     <message>
         <source>Plans indoor enclosures for reptiles and amphibians.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plant Terrarien für Reptilien und Amphibien.</translation>
     </message>
     <message>
         <source>The plan to open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan, der geöffnet werden soll.</translation>
     </message>
     <message>
         <source>Copy of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie von %1</translation>
     </message>
     <message>
         <source>Export the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung exportieren</translation>
     </message>
     <message>
         <source>Scalable drawing (*.svg);;Picture (*.png)</source>
-        <translation type="unfinished"></translation>
+        <translation>Skalierbare Zeichnung (*.svg);;Bild (*.png)</translation>
     </message>
     <message>
         <source>drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>zeichnung</translation>
     </message>
     <message>
         <source>The drawing was not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeichnung wurde nicht gespeichert</translation>
     </message>
     <message>
         <source>Print sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter drucken</translation>
     </message>
     <message>
         <source>Save sheets as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter als PDF speichern</translation>
     </message>
     <message>
         <source>sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>blätter</translation>
     </message>
     <message>
         <source>PDF files (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF-Dateien (*.pdf)</translation>
     </message>
     <message>
         <source>The sheets were not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blätter wurden nicht gespeichert</translation>
     </message>
     <message>
         <source>Comma separated (*.csv);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Kommagetrennt (*.csv);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>The table was not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tabelle wurde nicht gespeichert</translation>
     </message>
     <message>
         <source>Loamstead plans (*.loamstead.json);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Loamstead-Pläne (*.loamstead.json);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>New plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Plan</translation>
     </message>
     <message>
         <source>Enclosure 1</source>
-        <translation type="unfinished"></translation>
+        <translation>Terrarium 1</translation>
     </message>
     <message>
         <source>Price lists (*.json *.csv);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Preislisten (*.json *.csv);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>This price list can&apos;t be used</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Preisliste lässt sich nicht verwenden</translation>
     </message>
     <message>
         <source>“%1” can&apos;t be used. The prices are as they were.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ lässt sich nicht verwenden. Die Preise sind unverändert.</translation>
     </message>
     <message>
         <source>Each plan is worked out by itself, with the same guidance and prices. The change is that of the likely values. What is not sure of the one plan is mostly not sure of the other either, so a change is mostly surer than the ranges beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Plan wird für sich berechnet, nach demselben Wissensstand und mit denselben Preisen. Die Änderung ist die der wahrscheinlichen Werte. Was bei dem einen Plan unsicher ist, ist es meist auch bei dem anderen; eine Änderung ist deshalb meist sicherer als die Spannen daneben.</translation>
     </message>
     <message>
         <source>Other plan: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderer Plan: %1</translation>
     </message>
     <message>
         <source>This plan: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Plan: %1</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>What to do</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu tun ist</translation>
     </message>
     <message>
         <source>Space</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz</translation>
     </message>
     <message>
         <source>Usable floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Nutzbare Fläche</translation>
     </message>
     <message>
         <source>at least %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens %1</translation>
     </message>
     <message>
         <source>no rule known</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Regel bekannt</translation>
     </message>
     <message>
         <source>Inner floor of %1 less what animals can&apos;t walk on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Innere Grundfläche von %1, abzüglich dessen, worauf Tiere nicht laufen können.</translation>
     </message>
     <message>
         <source>Governing rule: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßgebliche Regel: %1</translation>
     </message>
     <message>
         <source>grown: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgewachsen: %1</translation>
     </message>
     <message>
         <source>Heat balance of the enclosure, read as %1 (%2). Target of %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärmebilanz des Terrariums, abgelesen als: %1 (%2). Zielwert von: %3.</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>Warmth, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärme, %1</translation>
     </message>
     <message>
         <source>Room</source>
-        <translation type="unfinished"></translation>
+        <translation>Raum</translation>
     </message>
     <message>
         <source>As the plan states it, or its bracket where it does not. Where the room&apos;s loss per kelvin is stated, what all boxes give off is added in summer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie im Plan angegeben, sonst die angenommene Spanne. Ist der Wärmeverlust des Raums je Kelvin angegeben, kommt im Sommer hinzu, was alle Terrarien abgeben.</translation>
     </message>
     <message>
         <source>Warm side less cool side</source>
-        <translation type="unfinished"></translation>
+        <translation>Warme Seite minus kühle Seite</translation>
     </message>
     <message>
         <source>The same heat balance: ground level on the warm side less that on the cool side, about two thirds of the length apart. What moves both sides alike does not widen its range.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieselbe Wärmebilanz: in Bodennähe die warme Seite minus die kühle, rund zwei Drittel der Länge voneinander entfernt. Was beide Seiten gleich verschiebt, verbreitert die Spanne nicht.</translation>
     </message>
     <message>
         <source>Hottest wall within reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Heißeste erreichbare Wand</translation>
     </message>
     <message>
         <source>The balance of each small piece of the walls with lamp light, air, radiation and its neighbours: the hottest one as high up as an animal reaches, mats apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bilanz jedes kleinen Wandstücks mit Lampenlicht, Luft, Strahlung und den Nachbarstücken: das heißeste in der Höhe, bis zu der ein Tier reicht, Heizmatten ausgenommen.</translation>
     </message>
     <message>
         <source>Hottest place of the top</source>
-        <translation type="unfinished"></translation>
+        <translation>Heißeste Stelle der Oberseite</translation>
     </message>
     <message>
         <source>The balance of each small piece of what closes the top, covers included: the hottest face of them. Where it can be touched, mind it; what it is made of must bear it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bilanz jedes kleinen Stücks von allem, was oben schließt, Abdeckungen eingeschlossen: die heißeste Fläche davon. Wo man sie berühren kann, ist Vorsicht geboten; das Material muss die Hitze aushalten.</translation>
     </message>
     <message>
         <source>Hottest surface</source>
-        <translation type="unfinished"></translation>
+        <translation>Heißeste Oberfläche</translation>
     </message>
     <message>
         <source>The same heat balance: the hottest place that an animal can touch from above, furniture it can climb included, with the bed dry under the lamp.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieselbe Wärmebilanz: die heißeste Stelle, die ein Tier von oben berühren kann, bekletterbare Einrichtung eingeschlossen, bei trockenem Bodengrund unter der Lampe.</translation>
     </message>
     <message>
         <source>Hottest when digging</source>
-        <translation type="unfinished"></translation>
+        <translation>Heißeste Stelle beim Graben</translation>
     </message>
     <message>
         <source>The same heat balance: the hottest place that an animal reaches by digging, down to the base.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieselbe Wärmebilanz: die heißeste Stelle, die ein Tier beim Graben erreicht, bis hinunter zur Bodenplatte.</translation>
     </message>
     <message>
         <source>Lower air</source>
-        <translation type="unfinished"></translation>
+        <translation>Untere Luft</translation>
     </message>
     <message>
         <source>The same heat balance: the air of the lower half.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieselbe Wärmebilanz: die Luft der unteren Hälfte.</translation>
     </message>
     <message>
         <source>Power drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistungsaufnahme</translation>
     </message>
     <message>
         <source>What all devices draw on average in this case, their thermostats and dimmers included.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was alle Geräte in diesem Fall im Mittel aufnehmen, ihre Thermostate und Dimmer eingerechnet.</translation>
     </message>
     <message>
         <source>Moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuchte</translation>
     </message>
     <message>
         <source>Moisture balance: bowl, bed and misting against what the top and the panes let out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuchtebilanz: Was aus Wasserschale, Bodengrund und Sprühen kommt, wird gegen das aufgerechnet, was über Oberseite und Scheiben verloren geht.</translation>
     </message>
     <message>
         <source>Evaporation %1 a day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdunstung: %1 am Tag.</translation>
     </message>
     <message>
         <source>warm side</source>
-        <translation type="unfinished"></translation>
+        <translation>warme Seite</translation>
     </message>
     <message>
         <source>The same vapour at the warm side&apos;s ground: warmer ground reads drier.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieselbe Dampfmenge am Boden der warmen Seite: Wo der Boden wärmer ist, ist die relative Feuchte niedriger.</translation>
     </message>
     <message>
         <source>What its moist floor gives off against what leaves by its entrance, by how much lighter moist air is. An animal in it makes it damper still.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was der feuchte Boden darin abgibt, wird gegen das aufgerechnet, was durch den Eingang entweicht, weil feuchte Luft leichter ist. Ein Tier darin macht es noch feuchter.</translation>
     </message>
     <message>
         <source>lower air</source>
-        <translation type="unfinished"></translation>
+        <translation>untere Luft</translation>
     </message>
     <message>
         <source>The same vapour in the air of the lower half.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieselbe Dampfmenge in der Luft der unteren Hälfte.</translation>
     </message>
     <message>
         <source>Light</source>
-        <translation type="unfinished"></translation>
+        <translation>Licht</translation>
     </message>
     <message>
         <source>Hours of light a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Lichtstunden am Tag</translation>
     </message>
     <message>
         <source>From the time the lamps go on to the time they go off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Einschalten der Lampen bis zum Ausschalten.</translation>
     </message>
     <message>
         <source>Daylight at your latitude: %1 in midsummer, %2 in midwinter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tageslicht auf diesem Breitengrad: %1 zur Sommersonnenwende, %2 zur Wintersonnenwende.</translation>
     </message>
     <message>
         <source>Electricity</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom</translation>
     </message>
     <message>
         <source>Connected load</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschlussleistung</translation>
     </message>
     <message>
         <source>The power of all devices, added up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Leistung aller Geräte zusammengezählt.</translation>
     </message>
     <message>
         <source>Energy a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Energie am Tag</translation>
     </message>
     <message>
         <source>What each device draws by day and by night, on average over the year.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was jedes Gerät bei Tag und bei Nacht aufnimmt, im Jahresmittel.</translation>
     </message>
     <message>
         <source>Outlets</source>
-        <translation type="unfinished"></translation>
+        <translation>Steckdosen</translation>
     </message>
     <message>
         <source>%1 timed, %2 always on</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zeitgeschaltet, %2 mit Dauerstrom</translation>
     </message>
     <message>
         <source>One for each device, by the supply it is planned on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Je Gerät eine, nach der Versorgung, die für das Gerät geplant ist.</translation>
     </message>
     <message>
         <source>%1 in a year</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 im Jahr</translation>
     </message>
     <message>
         <source>A winter day %1, a summer day %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wintertag %1, Sommertag %2.</translation>
     </message>
     <message>
         <source>Energy in a year</source>
-        <translation type="unfinished"></translation>
+        <translation>Energie im Jahr</translation>
     </message>
     <message>
         <source>Bed and weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodengrund und Gewicht</translation>
     </message>
     <message>
         <source>%1 to fill in</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzufüllen: %1</translation>
     </message>
     <message>
         <source>Settled volume %1, and what settling takes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen nach dem Setzen %1, dazu, was durch das Setzen verloren geht.</translation>
     </message>
     <message>
         <source>Shell</source>
-        <translation type="unfinished"></translation>
+        <translation>Leeres Becken</translation>
     </message>
     <message>
         <source>Volume of the panels times their density.</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen der Wände und Platten mal ihre Dichte.</translation>
     </message>
     <message>
         <source>Bed, damp</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodengrund, feucht</translation>
     </message>
     <message>
         <source>Dry mass of the settled bed and the water that it holds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trockenmasse des gesetzten Bodengrunds und das Wasser, das er hält.</translation>
     </message>
     <message>
         <source>All together</source>
-        <translation type="unfinished"></translation>
+        <translation>Insgesamt</translation>
     </message>
     <message>
         <source>Shell, bed, water, animals and the furniture whose weight is stated.</source>
-        <translation type="unfinished"></translation>
+        <translation>Becken, Bodengrund, Wasser, Tiere und die Einrichtung, deren Gewicht angegeben ist.</translation>
     </message>
     <message>
         <source>Pressure under the footprint</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck auf die Standfläche</translation>
     </message>
     <message>
         <source>The weight of all together over the floor it stands on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Gesamtgewicht, geteilt durch die Fläche, auf der alles steht.</translation>
     </message>
     <message>
         <source>Shared by all enclosures</source>
-        <translation type="unfinished"></translation>
+        <translation>Allen Terrarien gemeinsam</translation>
     </message>
     <message>
         <source>%1 of what it may carry</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 der zulässigen Last</translation>
     </message>
     <message>
         <source>Everything planned on this circuit, and what else is stated to run on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles, was an diesem Stromkreis geplant ist und was laut Angabe sonst daran läuft.</translation>
     </message>
     <message>
         <source>The power of all devices planned on this strip, added up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Leistung aller Geräte, die an dieser Leiste geplant sind, zusammengezählt.</translation>
     </message>
     <message>
         <source>All enclosures that stand on it, with everything in them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Terrarien, die darauf stehen, samt Inhalt.</translation>
     </message>
     <message>
         <source>at most %1</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens %1</translation>
     </message>
     <message>
         <source>rating not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Tragkraft nicht bekannt</translation>
     </message>
     <message>
         <source>Danger</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefahr</translation>
     </message>
     <message>
         <source>Falls short</source>
-        <translation type="unfinished"></translation>
+        <translation>Reicht nicht</translation>
     </message>
     <message>
         <source>Tight</source>
-        <translation type="unfinished"></translation>
+        <translation>Knapp</translation>
     </message>
     <message>
         <source>Not known yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht bekannt</translation>
     </message>
     <message>
         <source>Good to know</source>
-        <translation type="unfinished"></translation>
+        <translation>Gut zu wissen</translation>
     </message>
     <message>
         <source>read %1</source>
-        <translation type="unfinished"></translation>
+        <translation>abgelesen %1</translation>
     </message>
     <message>
         <source>Every uncertain input is moved within its spread until the readings are met as well as their accuracy and the model&apos;s own error make probable.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede unsichere Eingabe wird innerhalb ihrer Streuung verschoben, bis die Messwerte so gut getroffen sind, wie ihre Genauigkeit und der Fehler des Modells es erwarten lassen.</translation>
     </message>
     <message>
         <source>Expected %1 before any reading, %2 with them. Read less expected: %3 standard deviations of thermometer and model.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartet ohne Messwerte %1, mit ihnen %2. Abgelesen minus erwartet: %3 Standardabweichungen von Thermometer und Modell.</translation>
     </message>
     <message>
         <source>Readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte</translation>
     </message>
     <message>
         <source>moved by readings</source>
-        <translation type="unfinished"></translation>
+        <translation>durch Messwerte verschoben</translation>
     </message>
     <message>
         <source>%1 → %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 → %2</translation>
     </message>
     <message>
         <source>%1; target %2; %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; Zielwert %2; %3</translation>
     </message>
     <message>
         <source>%1: %2
 Now %3
 Target %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2
+Jetzt %3
+Zielwert %4</translation>
     </message>
     <message>
         <source>Findings (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Befunde (%1)</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Befunde</translation>
     </message>
     <message>
         <source>Depth of water in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wassertiefe in %1</translation>
     </message>
     <message>
         <source>What is stated, against the body of the animals here and its height; the verdict counts the bowl&apos;s size too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Angabe, verglichen mit Größe und Höhe der Tiere hier; das Urteil berücksichtigt auch die Größe der Schale.</translation>
     </message>
     <message>
         <source>Water in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wassermenge in %1</translation>
     </message>
     <message>
         <source>Length by width by depth, less a fifth for round corners and sloped sides.</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge mal Breite mal Tiefe, abzüglich eines Fünftels für runde Ecken und schräge Seiten.</translation>
     </message>
     <message>
         <source>To lift, %1 full</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu heben: %1, gefüllt</translation>
     </message>
     <message>
         <source>A kilogram for each litre, and the bowl where its weight is stated.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Kilogramm je Liter, dazu die Schale, wo ihr Gewicht angegeben ist.</translation>
     </message>
     <message>
         <source>Drawn from the mains a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus der Leitung am Tag</translation>
     </message>
     <message>
         <source>From the source that is stated: %1. Reverse osmosis sends several times what it makes to the drain.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach der angegebenen Herkunft: %1. Eine Umkehrosmose leitet ein Mehrfaches ihres Reinwassers in den Abfluss.</translation>
     </message>
     <message>
         <source>It is not stated where the water comes from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nicht angegeben, woher das Wasser kommt.</translation>
     </message>
     <message>
         <source>Water costs a year</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasserkosten im Jahr</translation>
     </message>
     <message>
         <source>What is drawn, at the price that is stated.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was entnommen wird, zum angegebenen Preis.</translation>
     </message>
     <message>
         <source>Filter cartridges a year</source>
-        <translation type="unfinished"></translation>
+        <translation>Filterkartuschen im Jahr</translation>
     </message>
     <message>
         <source>Litres that pass them over the litres one is good for. Their makers set a greatest age besides.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liter, die hindurchlaufen, geteilt durch die Liter, für die eine reicht. Die Hersteller begrenzen außerdem das Alter.</translation>
     </message>
     <message>
         <source>Treated water a month</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufbereitetes Wasser im Monat</translation>
     </message>
     <message>
         <source>All water for bowls, and for amphibians the mist.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles Wasser für die Schalen und bei Amphibien auch das zum Sprühen.</translation>
     </message>
     <message>
         <source>Conditioner for one fill</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasseraufbereiter je Füllung</translation>
     </message>
     <message>
         <source>All bowls filled once, by the dose; the bottle&apos;s label counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Schalen einmal gefüllt, nach der Dosierung; maßgeblich ist das Etikett der Flasche.</translation>
     </message>
     <message>
         <source>Conditioner a month</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasseraufbereiter im Monat</translation>
     </message>
     <message>
         <source>The treated water by the dose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das aufbereitete Wasser, nach der Dosierung.</translation>
     </message>
     <message>
         <source>Water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <source>Water a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser am Tag</translation>
     </message>
     <message>
         <source>Bowls as often as they are changed, what evaporates from them, and what is misted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schalen, so oft ihr Wasser gewechselt wird, dazu, was aus ihnen verdunstet und was gesprüht wird.</translation>
     </message>
     <message>
         <source>Water a month</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser im Monat</translation>
     </message>
     <message>
         <source>The same over a month of 30.4 days.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe über einen Monat von 30,4 Tagen.</translation>
     </message>
     <message>
         <source>Changes a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasserwechsel am Tag</translation>
     </message>
     <message>
         <source>As stated, or as often as the species&apos; sheet asks for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie angegeben, sonst so oft, wie das Datenblatt der Art es verlangt.</translation>
     </message>
     <message>
         <source>Topped up a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachgefüllt am Tag</translation>
     </message>
     <message>
         <source>What evaporates from the bowls in the solved balance of heat and moisture, from winter to summer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nach der gelösten Bilanz von Wärme und Feuchte aus den Schalen verdunstet, vom Winter bis zum Sommer.</translation>
     </message>
     <message>
         <source>What evaporates from still water of the bowls&apos; area, by published correlations.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was aus stehendem Wasser auf der Fläche der Schalen verdunstet, nach veröffentlichten Formeln.</translation>
     </message>
     <message>
         <source>Poured into the bed a day</source>
-        <translation type="unfinished"></translation>
+        <translation>In den Bodengrund gegossen am Tag</translation>
     </message>
     <message>
         <source>What evaporates from bed and mist in the solved balance of heat and moisture, less what is misted and what condenses and drips back: so much keeps the bed as damp as planned. Below nought it gets wetter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nach der gelösten Bilanz von Wärme und Feuchte aus Bodengrund und Sprühwasser verdunstet, abzüglich dessen, was gesprüht wird und was kondensiert und zurücktropft: So viel hält den Bodengrund so feucht wie geplant. Unter null wird er nasser.</translation>
     </message>
     <message>
         <source>Winter rest, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Winterruhe, %1</translation>
     </message>
     <message>
         <source>May it be cooled</source>
-        <translation type="unfinished"></translation>
+        <translation>Eignung für die Winterruhe</translation>
     </message>
     <message>
         <source>Only animals of species that rest, well, of full weight and past their first winter may be cooled.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur gesunde Tiere von Arten mit Winterruhe, die ihr volles Gewicht und ihren ersten Winter hinter sich haben, dürfen kühl gestellt werden.</translation>
     </message>
     <message>
         <source>Week of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche ab %1</translation>
     </message>
     <message>
         <source>Weight on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht am %1</translation>
     </message>
     <message>
         <source>Under this weight more is lost than one per cent a month: ask a vet. At the weight under “Target” the rest ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterhalb dieses Gewichts beträgt der Verlust mehr als ein Prozent im Monat: einen Tierarzt fragen. Bei dem Gewicht in der Spalte „Zielwert“ endet die Ruhe.</translation>
     </message>
     <message>
         <source>end below %1</source>
-        <translation type="unfinished"></translation>
+        <translation>beenden unter %1</translation>
     </message>
     <message>
         <source>To be bought: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu kaufen: %1</translation>
     </message>
     <message>
         <source>Already owned: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schon vorhanden: %1</translation>
     </message>
     <message>
         <source>Cost: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten: %1</translation>
     </message>
     <message>
         <source>No price is known, so it is not in the total.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist kein Preis bekannt, daher in der Summe nicht enthalten.</translation>
     </message>
     <message>
         <source>It is changed or taken out under “Budget”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ändern oder herausnehmen lässt sich die Zeile unter „Budget“.</translation>
     </message>
     <message>
         <source>Nothing in the price list serves it, so it can&apos;t be ticked off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts in der Preisliste deckt diesen Bedarf, daher lässt sich die Zeile nicht abhaken.</translation>
     </message>
     <message>
         <source>In use for %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>In Gebrauch seit: %1.</translation>
     </message>
     <message>
         <source>How long it has been in use is not stated: say so under “Budget”, for it tells when it has to be replaced.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange es schon in Gebrauch ist, ist nicht angegeben: unter „Budget“ eintragen, denn danach richtet sich, wann es ersetzt werden muss.</translation>
     </message>
     <message>
         <source>owned</source>
-        <translation type="unfinished"></translation>
+        <translation>vorhanden</translation>
     </message>
     <message>
         <source>no price</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Preis</translation>
     </message>
     <message>
         <source>%1, owned</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, vorhanden</translation>
     </message>
     <message>
         <source>To buy: %1 of %2 lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu kaufen: %1 von %2 Zeilen</translation>
     </message>
     <message>
         <source>%1, typically %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, üblich %2.</translation>
     </message>
     <message>
         <source>Tick what you have.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abhaken, was vorhanden ist.</translation>
     </message>
     <message>
         <source>humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftfeuchte</translation>
     </message>
     <message>
         <source>, ground of the cool side</source>
-        <translation type="unfinished"></translation>
+        <translation>, Boden der kühlen Seite</translation>
     </message>
     <message>
         <source>What if</source>
-        <translation type="unfinished"></translation>
+        <translation>Was wäre, wenn</translation>
     </message>
     <message>
         <source>The joint balance of heat and moisture, solved anew for the cover and the misting that are tried. Likely values; how wide the ranges are is taken from the plan as it is. Misting counts as spread over the day. Nothing in the plan changes until you take it, which is one step to undo.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gemeinsame Bilanz von Wärme und Feuchte, neu gelöst für die Abdeckung und die Sprühmenge, die ausprobiert werden. Es sind wahrscheinliche Werte; die Breite der Spannen stammt vom Plan, wie er ist. Das Sprühen gilt als über den Tag verteilt. Am Plan ändert sich nichts, bis der Versuch übernommen wird; das lässt sich in einem Schritt rückgängig machen.</translation>
     </message>
     <message>
         <source>A quarter of the top stays open for fresh air: cautious, our own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Viertel der Oberseite bleibt für frische Luft offen: vorsichtig gewählt, eigene Festlegung.</translation>
     </message>
     <message>
         <source>At a back %1 over the base, on %2, %3 from the left and %4 from the front.</source>
-        <translation type="unfinished"></translation>
+        <translation>An einem Rücken, %1 über der Bodenplatte; Standort: %2; %3 von links, %4 von vorn.</translation>
     </message>
     <message>
         <source>the bed</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodengrund</translation>
     </message>
     <message>
         <source>UV index at the basking place</source>
-        <translation type="unfinished"></translation>
+        <translation>UV-Index am Sonnenplatz</translation>
     </message>
     <message>
         <source>The strongest on a place of the animal&apos;s size under the basking lamp. From the distance table or the meter reading of each lamp, its beam, its age and the mesh; never from watts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der stärkste Wert auf einer Fläche von der Größe des Tieres unter der Sonnenplatzlampe. Aus der Abstandstabelle oder dem Messwert jeder Lampe, ihrem Lichtkegel, ihrem Alter und dem Gitter; nie aus der Wattzahl.</translation>
     </message>
     <message>
         <source>no need stated</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Bedarf angegeben</translation>
     </message>
     <message>
         <source>Ferguson zone %1: %2. %3, by %4</source>
-        <translation type="unfinished"></translation>
+        <translation>Ferguson-Zone %1: %2. %3, nach %4</translation>
     </message>
     <message>
         <source>The most within reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstwert in Reichweite</translation>
     </message>
     <message>
         <source>The strongest at an animal&apos;s back on the bed and on everything it can stand on. Where a lamp&apos;s readings don&apos;t reach it is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der höchste Wert am Rücken eines Tieres, auf dem Bodengrund und auf allem, worauf es stehen kann. Wo die Messwerte einer Lampe nicht hinreichen, ist er nicht bekannt.</translation>
     </message>
     <message>
         <source>Floor without UV</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche ohne UV</translation>
     </message>
     <message>
         <source>The share of the floor where the index stays under a tenth, which a meter reads as none: under hides, under covers and beyond the light. The larger share counts what is not known as dark. Shade beside fittings is not counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Anteil der Grundfläche, auf dem der Index unter einem Zehntel bleibt, was ein Messgerät als null anzeigt: unter Verstecken, unter Abdeckungen und außerhalb des Lichts. Im größeren Anteil gilt als dunkel auch, was nicht bekannt ist. Schatten neben der Einrichtung zählt nicht mit.</translation>
     </message>
     <message>
         <source>Always a retreat without UV: Baines et al. 2016</source>
-        <translation type="unfinished"></translation>
+        <translation>Immer ein Rückzugsort ohne UV: Baines et al. 2016</translation>
     </message>
     <message>
         <source>Heights over the base at which the strongest UV of the basking place lies inside the target and nothing within reach passes its upper end, tried centimetre by centimetre.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhen über der Bodenplatte, bei denen das stärkste UV am Sonnenplatz im Zielbereich liegt und nichts in Reichweite über dessen oberes Ende hinausgeht; Zentimeter für Zentimeter durchprobiert.</translation>
     </message>
     <message>
         <source>Height of the lamp for its zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe der Lampe für ihre Zone</translation>
     </message>
     <message>
         <source>Height of %1 for its zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe von %1 für ihre Zone</translation>
     </message>
     <message>
         <source>The whole range of the index lies inside it there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dort liegt die ganze Spanne des Index im Zielbereich.</translation>
     </message>
     <message>
         <source>Only the likely index lies inside it there: the range is as wide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur der wahrscheinliche Index liegt dort im Zielbereich; so breit ist die Spanne.</translation>
     </message>
     <message>
         <source>Nearest to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Geringster Abstand zu %1</translation>
     </message>
     <message>
         <source>From the lamp&apos;s face to the back of an animal on what it can stand on. Nearer than the safe distance even the upper end of its UV may pass the most that any animal was met in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Vorderseite der Lampe bis zum Rücken eines Tieres auf dem, worauf es stehen kann. Unterhalb des sicheren Abstands kann das obere Ende der UV-Spanne über dem höchsten Wert liegen, bei dem je ein Tier angetroffen wurde.</translation>
     </message>
     <message>
         <source>safe distance not known</source>
-        <translation type="unfinished"></translation>
+        <translation>sicherer Abstand nicht bekannt</translation>
     </message>
     <message>
         <source>UV index there: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>UV-Index dort: %1.</translation>
     </message>
     <message>
         <source>Its readings reach from %1 to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Messwerte reichen von %1 bis %2.</translation>
     </message>
     <message>
         <source>Burning until the UV falls below the target</source>
-        <translation type="unfinished"></translation>
+        <translation>Brenndauer, bis das UV unter den Zielwert sinkt</translation>
     </message>
     <message>
         <source>What all its lamps lose for each thousand hours, by the sheet of their kind. A new reading with the hours burnt says more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was alle Lampen zusammen je tausend Stunden verlieren, nach dem Datenblatt ihrer Bauart. Ein neuer Messwert mit den Brennstunden sagt mehr.</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>am %1</translation>
     </message>
     <message>
         <source>Earliest on %1, by the hours that it burns a day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Frühestens am %1, nach den Brennstunden am Tag.</translation>
     </message>
     <message>
         <source>UV</source>
-        <translation type="unfinished"></translation>
+        <translation>UV</translation>
     </message>
     <message>
         <source>Too little is known of this box to try anything out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über dieses Terrarium ist zu wenig bekannt, um etwas auszuprobieren.</translation>
     </message>
     <message>
         <source>For this trial the balance found no solution.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diesen Versuch fand die Bilanz keine Lösung.</translation>
     </message>
     <message>
         <source>The top is no mesh: a cover would change nothing, so only misting can be tried.</source>
-        <translation type="unfinished"></translation>
+        <translation>Oben ist kein Gitter: Eine Abdeckung würde nichts ändern, daher lässt sich nur das Sprühen ausprobieren.</translation>
     </message>
     <message>
         <source>No cover keeps clear of the lamps, so only misting can be tried.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Abdeckung hält genug Abstand zu den Lampen, daher lässt sich nur das Sprühen ausprobieren.</translation>
     </message>
     <message>
         <source>Ring: the plan. Dot: the trial. Hatched: target. Bar: range. Covers lie across the box from its ends, clear of what is hot, over %1 of the top at most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ring: der Plan. Punkt: der Versuch. Schraffiert: Zielwert. Balken: Spanne. Abdeckungen liegen von den Enden her quer über dem Terrarium, mit Abstand zu allem Heißen, auf höchstens %1 der Oberseite.</translation>
     </message>
     <message>
         <source>bed %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodengrund %1</translation>
     </message>
     <message>
         <source>Floor, and the walls folded out around it; front below</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden, die Wände ringsum ausgeklappt; vorn ist unten</translation>
     </message>
     <message>
         <source>Top, seen from above</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberseite, von oben gesehen</translation>
     </message>
     <message>
         <source>Plan, seen from above; front below</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundriss, von oben gesehen; vorn ist unten</translation>
     </message>
     <message>
         <source>Section, seen from the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt, von vorn gesehen</translation>
     </message>
     <message>
         <source>floor and inner faces, likely</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden und Innenflächen, wahrscheinlich</translation>
     </message>
     <message>
         <source>at ground level, likely</source>
-        <translation type="unfinished"></translation>
+        <translation>in Bodennähe, wahrscheinlich</translation>
     </message>
     <message>
         <source>middle %1 from the left, %2 from the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitte %1 von links, %2 von vorn</translation>
     </message>
     <message>
         <source>%1 from the left, %2 from the front</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von links, %2 von vorn</translation>
     </message>
     <message>
         <source>; %1 × %2</source>
-        <translation type="unfinished"></translation>
+        <translation>; %1 × %2</translation>
     </message>
     <message>
         <source>; stands in: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>; steht in: %1</translation>
     </message>
     <message>
         <source>condensation: %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Kondenswasser: %1, %2</translation>
     </message>
     <message>
         <source>condensation: coldest pane, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kondenswasser: kälteste Scheibe, %1</translation>
     </message>
     <message>
         <source>at ground level, target %1</source>
-        <translation type="unfinished"></translation>
+        <translation>in Bodennähe, Zielwert %1</translation>
     </message>
     <message>
         <source>surface, by infrared</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberfläche, mit Infrarotthermometer</translation>
     </message>
     <message>
         <source>ground level, shaded thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodennähe, beschattetes Thermometer</translation>
     </message>
     <message>
         <source>felt by the back (operative)</source>
-        <translation type="unfinished"></translation>
+        <translation>am Rücken empfunden (operativ)</translation>
     </message>
     <message>
         <source>lamp light</source>
-        <translation type="unfinished"></translation>
+        <translation>Lampenlicht</translation>
     </message>
     <message>
         <source>bed</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodengrund</translation>
     </message>
     <message>
         <source>upper air</source>
-        <translation type="unfinished"></translation>
+        <translation>obere Luft</translation>
     </message>
     <message>
         <source>UV index  %1</source>
-        <translation type="unfinished"></translation>
+        <translation>UV-Index  %1</translation>
     </message>
     <message>
         <source>at a back, over the base</source>
-        <translation type="unfinished"></translation>
+        <translation>an einem Rücken, über der Bodenplatte</translation>
     </message>
     <message>
         <source>inside the %1  none</source>
-        <translation type="unfinished"></translation>
+        <translation>innen (%1)  keiner</translation>
     </message>
     <message>
         <source>%1: open here</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: hier offen</translation>
     </message>
     <message>
         <source>%1, inside</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, innen</translation>
     </message>
     <message>
         <source>outside</source>
-        <translation type="unfinished"></translation>
+        <translation>außen</translation>
     </message>
     <message>
         <source>over the base</source>
-        <translation type="unfinished"></translation>
+        <translation>über der Bodenplatte</translation>
     </message>
     <message>
         <source>humidity at ground level, shaded</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftfeuchte in Bodennähe, beschattet</translation>
     </message>
     <message>
         <source>temperature there</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur dort</translation>
     </message>
     <message>
         <source>humidity of the lower air</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftfeuchte der unteren Luft</translation>
     </message>
     <message>
         <source>dew point of the lower air</source>
-        <translation type="unfinished"></translation>
+        <translation>Taupunkt der unteren Luft</translation>
     </message>
     <message>
         <source>from before the last change</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand vor der letzten Änderung</translation>
     </message>
     <message>
         <source>UVI %1</source>
-        <translation type="unfinished"></translation>
+        <translation>UVI %1</translation>
     </message>
     <message>
         <source>UVI not known</source>
-        <translation type="unfinished"></translation>
+        <translation>UVI nicht bekannt</translation>
     </message>
     <message>
         <source>basking place  %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonnenplatz  %1</translation>
     </message>
     <message>
         <source>at an animal&apos;s back</source>
-        <translation type="unfinished"></translation>
+        <translation>am Rücken eines Tieres</translation>
     </message>
     <message>
         <source>nothing closed</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts geschlossen</translation>
     </message>
     <message>
         <source>Low</source>
-        <translation type="unfinished"></translation>
+        <translation>Niedrig</translation>
     </message>
     <message>
         <source>Typical</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich</translation>
     </message>
     <message>
         <source>High</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoch</translation>
     </message>
     <message>
         <source>My figure</source>
-        <translation type="unfinished"></translation>
+        <translation>Mein Betrag</translation>
     </message>
     <message>
         <source>To begin</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den Anfang</translation>
     </message>
     <message>
         <source>Delivery, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Lieferung, %1</translation>
     </message>
     <message>
         <source>Tax on top, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Steuer zusätzlich, %1</translation>
     </message>
     <message>
         <source>Set aside for surprises</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve für Unvorhergesehenes</translation>
     </message>
     <message>
         <source>To begin, all together</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den Anfang, insgesamt</translation>
     </message>
     <message>
         <source>Startup cost</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschaffung</translation>
     </message>
     <message>
         <source>In a year</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Jahr</translation>
     </message>
     <message>
         <source>In a year, all together</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Jahr, insgesamt</translation>
     </message>
     <message>
         <source>Running cost</source>
-        <translation type="unfinished"></translation>
+        <translation>Laufende Kosten</translation>
     </message>
     <message>
         <source>What wears out counts with its price spread evenly over its life.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich abnutzt, zählt mit seinem Preis, gleichmäßig auf seine Nutzungsdauer verteilt.</translation>
     </message>
     <message>
         <source>Electricity is not in it: price of a kWh</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom ist nicht enthalten: Preis je kWh</translation>
     </message>
     <message>
         <source>Due</source>
-        <translation type="unfinished"></translation>
+        <translation>Fällig</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Was</translation>
     </message>
     <message>
         <source>Done on</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt am</translation>
     </message>
     <message>
         <source>%1 (its UV fades)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (das UV lässt nach)</translation>
     </message>
     <message>
         <source>To replace in the first year</source>
-        <translation type="unfinished"></translation>
+        <translation>Im ersten Jahr zu ersetzen</translation>
     </message>
     <message>
         <source>Year</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr</translation>
     </message>
     <message>
         <source>Spent in it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgaben</translation>
     </message>
     <message>
         <source>So far, low</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisher, niedrig</translation>
     </message>
     <message>
         <source>So far, typical</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisher, üblich</translation>
     </message>
     <message>
         <source>So far, high</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisher, hoch</translation>
     </message>
     <message>
         <source>start</source>
-        <translation type="unfinished"></translation>
+        <translation>Anfang</translation>
     </message>
     <message>
         <source>Over the years</source>
-        <translation type="unfinished"></translation>
+        <translation>Über die Jahre</translation>
     </message>
     <message>
         <source>Net present cost at typical prices: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Barwert der Kosten zu üblichen Preisen: %1.</translation>
     </message>
     <message>
         <source>That is as much as an even %1 a year.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das entspricht gleichbleibend %1 im Jahr.</translation>
     </message>
     <message>
         <source>Budget sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Budgetblatt</translation>
     </message>
     <message>
         <source>The prices are invented for illustration. Write in your own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Preise sind erfundene Beispiele. Die eigenen daneben eintragen.</translation>
     </message>
     <message>
         <source>All amounts in %1, prices of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Beträge in %1, Preise vom %2.</translation>
     </message>
     <message>
         <source>Without a price, to be added by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Preis, von Hand zu ergänzen</translation>
     </message>
     <message>
         <source>Page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite %1 von %2</translation>
     </message>
     <message>
         <source>Loamstead %1 · plan “%2” · worked out on %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Loamstead %1 · Plan „%2“ · berechnet am %3</translation>
     </message>
     <message>
         <source>prices of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Preise vom %1</translation>
     </message>
     <message>
         <source>For: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Für: %1</translation>
     </message>
     <message>
         <source>Danger: mend this before anything is switched on</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefahr: beheben, bevor irgendetwas eingeschaltet wird</translation>
     </message>
     <message>
         <source>Not stated yet: one input, listed on the first sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht angegeben: ein Wert, auf dem ersten Blatt aufgeführt.</translation>
     </message>
     <message>
         <source>Not stated yet: %1 inputs, listed on the first sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht angegeben: %1 Werte, auf dem ersten Blatt aufgeführt.</translation>
     </message>
     <message>
         <source>Not stated yet: please fill in</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht angegeben: bitte eintragen</translation>
     </message>
     <message>
         <source>Predictions: run the finished enclosure empty for at least a week and read several thermometers before an animal moves in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorhersagen: Das fertige Terrarium mindestens eine Woche leer laufen lassen und mehrere Thermometer ablesen, bevor ein Tier einzieht.</translation>
     </message>
     <message>
         <source>Fire: keep lamps and heaters clear of what burns, guarded, in heat-rated holders. Fit a smoke alarm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuer: Lampen und Heizer von allem Brennbaren fernhalten, mit Schutzkorb, in hitzefesten Fassungen. Einen Rauchmelder anbringen.</translation>
     </message>
     <message>
         <source>Mains: use a residual-current device and drip loops, keep strips above the water, never chain them. Electrical work is for a licensed electrician; local codes decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom: FI-Schutzschalter (RCD) und Tropfschlaufen verwenden, Leisten oberhalb des Wassers anbringen, nie hintereinanderstecken. Elektroarbeiten sind Sache einer Elektrofachkraft; es gelten die örtlichen Vorschriften.</translation>
     </message>
     <message>
         <source>Weight: stand and floor have to be rated for the load. This is no structural approval.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht: Gestell und Fußboden müssen für die Last ausgelegt sein. Dies ist kein statischer Nachweis.</translation>
     </message>
     <message>
         <source>Health: ask a reptile vet about illness and before any cool season. Wash hands after handling: reptiles and amphibians can carry Salmonella.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheit: bei Krankheit und vor jeder kühlen Zeit einen reptilienkundigen Tierarzt fragen. Nach jedem Kontakt die Hände waschen: Reptilien und Amphibien können Salmonellen übertragen.</translation>
     </message>
     <message>
         <source>Law: keeping or passing on a species may need papers. Ask your local authority.</source>
-        <translation type="unfinished"></translation>
+        <translation>Recht: Haltung oder Weitergabe einer Art können Papiere erfordern. Bei der zuständigen Behörde nachfragen.</translation>
     </message>
     <message>
         <source>“%1” can&apos;t be written: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ lässt sich nicht schreiben: %2.</translation>
     </message>
     <message>
         <source>all</source>
-        <translation type="unfinished"></translation>
+        <translation>alle</translation>
     </message>
     <message>
         <source>Item</source>
-        <translation type="unfinished"></translation>
+        <translation>Artikel</translation>
     </message>
     <message>
         <source>Packs</source>
-        <translation type="unfinished"></translation>
+        <translation>Packungen</translation>
     </message>
     <message>
         <source>Each</source>
-        <translation type="unfinished"></translation>
+        <translation>Je Stück</translation>
     </message>
     <message>
         <source>Total</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished"></translation>
+        <translation>Für</translation>
     </message>
     <message>
         <source>Paid</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezahlt</translation>
     </message>
     <message>
         <source>Shopping sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Einkaufsblatt</translation>
     </message>
     <message>
         <source>Prices in %1, typical, as of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Preise in %1, übliche, Stand %2.</translation>
     </message>
     <message>
         <source>Typical %1; at low prices %2, at high prices %3. Lines without a price are not in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich %1; zu niedrigen Preisen %2, zu hohen Preisen %3. Zeilen ohne Preis sind nicht enthalten.</translation>
     </message>
     <message>
         <source>This animal must not be cooled: %1. Keep it warm and fed through the winter. There is no plan for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Tier darf nicht kühl gestellt werden: %1. Den Winter über warm halten und füttern. Einen Plan dafür gibt es nicht.</translation>
     </message>
     <message>
         <source>No rest is planned: the dates that are stated are over or not of the calendar.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wird keine Ruhe geplant: Die angegebenen Tage sind vorbei oder stehen nicht im Kalender.</translation>
     </message>
     <message>
         <source>Whether this animal may be cooled is not known: %1. Until it is, no rest is planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob dieses Tier kühl gestellt werden darf, ist nicht bekannt: %1. Bis dahin wird keine Ruhe geplant.</translation>
     </message>
     <message>
         <source>Before it</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher</translation>
     </message>
     <message>
         <source>A reptile vet sees the animal, with a faecal sample, within the eight weeks before the first day without food. An animal that is ill, thin or in its first winter stays warm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein reptilienkundiger Tierarzt untersucht das Tier samt einer Kotprobe innerhalb der acht Wochen vor dem ersten Tag ohne Futter. Ein Tier, das krank oder mager ist oder seinen ersten Winter erlebt, bleibt warm.</translation>
     </message>
     <message>
         <source>Vet&apos;s check stated: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Angegebene Untersuchung beim Tierarzt: %1.</translation>
     </message>
     <message>
         <source>Checked on, by</source>
-        <translation type="unfinished"></translation>
+        <translation>Untersucht am, von</translation>
     </message>
     <message>
         <source>Vet&apos;s telephone</source>
-        <translation type="unfinished"></translation>
+        <translation>Telefon des Tierarztes</translation>
     </message>
     <message>
         <source>Week of</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche ab</translation>
     </message>
     <message>
         <source>Stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Phase</translation>
     </message>
     <message>
         <source>By its end</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Ende</translation>
     </message>
     <message>
         <source>Light and heat</source>
-        <translation type="unfinished"></translation>
+        <translation>Licht und Wärme</translation>
     </message>
     <message>
         <source>Lowest and highest read</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefst- und Höchstwert</translation>
     </message>
     <message>
         <source>Week by week</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche für Woche</translation>
     </message>
     <message>
         <source>%1 — %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 – %2</translation>
     </message>
     <message>
         <source>Weigh on</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiegen am</translation>
     </message>
     <message>
         <source>Ask a vet below</source>
-        <translation type="unfinished"></translation>
+        <translation>Tierarzt unter</translation>
     </message>
     <message>
         <source>End the rest below</source>
-        <translation type="unfinished"></translation>
+        <translation>Ruhe beenden unter</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht</translation>
     </message>
     <message>
         <source>Weights</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichte</translation>
     </message>
     <message>
         <source>For an animal of %1 when the cold begins. If it weighs something else on that day, count anew: end the rest at a loss of %2, ask a vet at more than %3 a month. End it too if the animal is wet, wakes, or passes urine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für ein Tier, das zu Beginn der Kälte %1 wiegt. Wiegt es an diesem Tag etwas anderes, neu rechnen: bei einem Verlust von %2 die Ruhe beenden, bei mehr als %3 im Monat einen Tierarzt fragen. Die Ruhe auch beenden, wenn das Tier nass ist, aufwacht oder Harn absetzt.</translation>
     </message>
     <message>
         <source>Weights: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichte: %1</translation>
     </message>
     <message>
         <source>Temperatures: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperaturen: %1</translation>
     </message>
     <message>
         <source>Winter rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Winterruhe</translation>
     </message>
     <message>
         <source>%1 (%2), %3: %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2), %3: %4</translation>
     </message>
     <message>
         <source>No winter rest is asked for in this plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesem Plan wird keine Winterruhe verlangt.</translation>
     </message>
 </context>
 <context>
     <name>catalog</name>
     <message>
         <source>African spurred tortoise</source>
-        <translation type="unfinished"></translation>
+        <translation>Spornschildkröte</translation>
     </message>
     <message>
         <source>Red-footed tortoise</source>
-        <translation type="unfinished"></translation>
+        <translation>Köhlerschildkröte</translation>
     </message>
     <message>
         <source>Crested gecko</source>
-        <translation type="unfinished"></translation>
+        <translation>Kronengecko</translation>
     </message>
     <message>
         <source>Green and black poison frog</source>
-        <translation type="unfinished"></translation>
+        <translation>Goldbaumsteiger</translation>
     </message>
     <message>
         <source>Dyeing poison frog</source>
-        <translation type="unfinished"></translation>
+        <translation>Färberfrosch</translation>
     </message>
     <message>
         <source>Leopard gecko</source>
-        <translation type="unfinished"></translation>
+        <translation>Leopardgecko</translation>
     </message>
     <message>
         <source>Western hognose snake</source>
-        <translation type="unfinished"></translation>
+        <translation>Westliche Hakennasennatter</translation>
     </message>
     <message>
         <source>Common kingsnake</source>
-        <translation type="unfinished"></translation>
+        <translation>Kettennatter</translation>
     </message>
     <message>
         <source>White&apos;s tree frog</source>
-        <translation type="unfinished"></translation>
+        <translation>Korallenfinger-Laubfrosch</translation>
     </message>
     <message>
         <source>Corn snake</source>
-        <translation type="unfinished"></translation>
+        <translation>Kornnatter</translation>
     </message>
     <message>
         <source>Central bearded dragon</source>
-        <translation type="unfinished"></translation>
+        <translation>Streifenköpfige Bartagame</translation>
     </message>
     <message>
         <source>Royal python</source>
-        <translation type="unfinished"></translation>
+        <translation>Königspython</translation>
     </message>
     <message>
         <source>Leopard tortoise</source>
-        <translation type="unfinished"></translation>
+        <translation>Pantherschildkröte</translation>
     </message>
     <message>
         <source>Eastern box turtle</source>
-        <translation type="unfinished"></translation>
+        <translation>Östliche Carolina-Dosenschildkröte</translation>
     </message>
     <message>
         <source>Three-toed box turtle</source>
-        <translation type="unfinished"></translation>
+        <translation>Dreizehen-Dosenschildkröte</translation>
     </message>
     <message>
         <source>Ornate box turtle</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmuck-Dosenschildkröte</translation>
     </message>
     <message>
         <source>Spur-thighed tortoise</source>
-        <translation type="unfinished"></translation>
+        <translation>Maurische Landschildkröte</translation>
     </message>
     <message>
         <source>Hermann&apos;s tortoise</source>
-        <translation type="unfinished"></translation>
+        <translation>Griechische Landschildkröte</translation>
     </message>
     <message>
         <source>Horsfield&apos;s tortoise</source>
-        <translation type="unfinished"></translation>
+        <translation>Vierzehenschildkröte</translation>
     </message>
     <message>
         <source>Eastern blue-tongued skink</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewöhnlicher Blauzungenskink</translation>
     </message>
     <message>
         <source>Glass pane as a cover or top</source>
-        <translation type="unfinished"></translation>
+        <translation>Glasscheibe als Abdeckung</translation>
     </message>
     <message>
         <source>Acrylic sheet (PMMA)</source>
-        <translation type="unfinished"></translation>
+        <translation>Acrylglasplatte (PMMA)</translation>
     </message>
     <message>
         <source>Cotton towel</source>
-        <translation type="unfinished"></translation>
+        <translation>Baumwollhandtuch</translation>
     </message>
     <message>
         <source>Aluminium foil</source>
-        <translation type="unfinished"></translation>
+        <translation>Alufolie</translation>
     </message>
     <message>
         <source>Fibreboard cover or top</source>
-        <translation type="unfinished"></translation>
+        <translation>Faserplatte als Abdeckung</translation>
     </message>
     <message>
         <source>Float glass</source>
-        <translation type="unfinished"></translation>
+        <translation>Floatglas</translation>
     </message>
     <message>
         <source>Foamed PVC sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>PVC-Hartschaumplatte</translation>
     </message>
     <message>
         <source>Plywood</source>
-        <translation type="unfinished"></translation>
+        <translation>Sperrholz</translation>
     </message>
     <message>
         <source>Melamine-faced particleboard</source>
-        <translation type="unfinished"></translation>
+        <translation>Melaminbeschichtete Spanplatte</translation>
     </message>
     <message>
         <source>Fine coir</source>
-        <translation type="unfinished"></translation>
+        <translation>Kokoserde</translation>
     </message>
     <message>
         <source>Coir chips</source>
-        <translation type="unfinished"></translation>
+        <translation>Kokoschips</translation>
     </message>
     <message>
         <source>Topsoil without fertiliser</source>
-        <translation type="unfinished"></translation>
+        <translation>Mutterboden ohne Dünger</translation>
     </message>
     <message>
         <source>Play sand</source>
-        <translation type="unfinished"></translation>
+        <translation>Spielsand</translation>
     </message>
     <message>
         <source>Peat</source>
-        <translation type="unfinished"></translation>
+        <translation>Torf</translation>
     </message>
     <message>
         <source>Bark chips</source>
-        <translation type="unfinished"></translation>
+        <translation>Rindenstücke</translation>
     </message>
     <message>
         <source>Sphagnum moss</source>
-        <translation type="unfinished"></translation>
+        <translation>Sphagnum-Moos</translation>
     </message>
     <message>
         <source>Expanded clay pebbles (drainage layer)</source>
-        <translation type="unfinished"></translation>
+        <translation>Blähton (Drainageschicht)</translation>
     </message>
     <message>
         <source>Extruded polystyrene board</source>
-        <translation type="unfinished"></translation>
+        <translation>XPS-Hartschaumplatte</translation>
     </message>
     <message>
         <source>Cork underlay</source>
-        <translation type="unfinished"></translation>
+        <translation>Korkunterlage</translation>
     </message>
     <message>
         <source>Floor 8 by 4 shell lengths for two</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche 8 × 4 Panzerlängen für zwei</translation>
     </message>
     <message>
         <source>Floor 8 by 4 shell lengths for two, red-foot</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche 8 × 4 Panzerlängen für zwei, Köhlerschildkröte</translation>
     </message>
     <message>
         <source>Floor 8 by 4 shell lengths for two, taken for large tortoises by analogy</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche 8 × 4 Panzerlängen für zwei, sinngemäß für große Landschildkröten</translation>
     </message>
     <message>
         <source>Floor 8 by 4 shell lengths for two, box turtle taken as a tortoise</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche 8 × 4 Panzerlängen für zwei, Dosenschildkröte wie Landschildkröte behandelt</translation>
     </message>
     <message>
         <source>Floor 5 by 2.5 shell lengths for two, box turtles</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche 5 × 2,5 Panzerlängen für zwei, Dosenschildkröten</translation>
     </message>
     <message>
         <source>Floor 5 by 5 shell lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche 5 × 5 Panzerlängen</translation>
     </message>
     <message>
         <source>Floor 5 by 5 shell lengths, box turtle taken as a tortoise</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche 5 × 5 Panzerlängen, Dosenschildkröte wie Landschildkröte behandelt</translation>
     </message>
     <message>
         <source>Floor 5 by 3 shell lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche 5 × 3 Panzerlängen</translation>
     </message>
     <message>
         <source>Fixed floor for small land tortoises (superseded)</source>
-        <translation type="unfinished"></translation>
+        <translation>Feste Grundfläche für kleine Landschildkröten (überholt)</translation>
     </message>
     <message>
         <source>Fixed floor for medium land tortoises (superseded)</source>
-        <translation type="unfinished"></translation>
+        <translation>Feste Grundfläche für mittelgroße Landschildkröten (überholt)</translation>
     </message>
     <message>
         <source>Fixed floor for large land tortoises (superseded)</source>
-        <translation type="unfinished"></translation>
+        <translation>Feste Grundfläche für große Landschildkröten (überholt)</translation>
     </message>
     <message>
         <source>Fixed floor for giant tortoises (superseded)</source>
-        <translation type="unfinished"></translation>
+        <translation>Feste Grundfläche für Riesenschildkröten (überholt)</translation>
     </message>
     <message>
         <source>Floor by shell length, Egyptian tortoise</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche nach Panzerlänge, Ägyptische Landschildkröte</translation>
     </message>
     <message>
         <source>Fixed floor for two, African spurred tortoise</source>
-        <translation type="unfinished"></translation>
+        <translation>Feste Grundfläche für zwei, Spornschildkröte</translation>
     </message>
     <message>
         <source>Fixed floor for two, giant tortoises</source>
-        <translation type="unfinished"></translation>
+        <translation>Feste Grundfläche für zwei, Riesenschildkröten</translation>
     </message>
     <message>
         <source>Floor 8 by 4 shell lengths for two, veterinary column</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche 8 × 4 Panzerlängen für zwei, tierärztliche Kolumne</translation>
     </message>
     <message>
         <source>Floor about 8 by 4 shell lengths, European tortoises</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche etwa 8 × 4 Panzerlängen, europäische Landschildkröten</translation>
     </message>
     <message>
         <source>Indoor floor 36 by 24 in for one box turtle</source>
-        <translation type="unfinished"></translation>
+        <translation>Innenhaltung: Grundfläche 36 × 24 in für eine Dosenschildkröte</translation>
     </message>
     <message>
         <source>Indoor floor 36 by 12 in for a box turtle</source>
-        <translation type="unfinished"></translation>
+        <translation>Innenhaltung: Grundfläche 36 × 12 in für eine Dosenschildkröte</translation>
     </message>
     <message>
         <source>Floor 4 by 2 ft for a Horsfield tortoise</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche 4 × 2 ft für eine Vierzehenschildkröte</translation>
     </message>
     <message>
         <source>Floor 5 by 3 ft for a Horsfield tortoise</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche 5 × 3 ft für eine Vierzehenschildkröte</translation>
     </message>
     <message>
         <source>Floor 6 by 6 ft for an adult red-foot</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche 6 × 6 ft für eine ausgewachsene Köhlerschildkröte</translation>
     </message>
     <message>
         <source>Laboratory floor by body length, climbing frogs</source>
-        <translation type="unfinished"></translation>
+        <translation>Versuchstierhaltung: Grundfläche nach Körperlänge, kletternde Frösche</translation>
     </message>
     <message>
         <source>Laboratory floor by body length, semi-terrestrial frogs</source>
-        <translation type="unfinished"></translation>
+        <translation>Versuchstierhaltung: Grundfläche nach Körperlänge, semiterrestrische Frösche</translation>
     </message>
     <message>
         <source>Laboratory floor by body length, dart frogs by analogy</source>
-        <translation type="unfinished"></translation>
+        <translation>Versuchstierhaltung: Grundfläche nach Körperlänge, sinngemäß für Pfeilgiftfrösche</translation>
     </message>
     <message>
         <source>Box 50 by 50 by 50 cm for about five average dart frogs</source>
-        <translation type="unfinished"></translation>
+        <translation>Terrarium 50 × 50 × 50 cm für etwa fünf durchschnittliche Pfeilgiftfrösche</translation>
     </message>
     <message>
         <source>Box 50 by 50 by 50 cm for two large dart frogs</source>
-        <translation type="unfinished"></translation>
+        <translation>Terrarium 50 × 50 × 50 cm für zwei große Pfeilgiftfrösche</translation>
     </message>
     <message>
         <source>Box 45 by 45 by 60 cm for an adult White&apos;s tree frog</source>
-        <translation type="unfinished"></translation>
+        <translation>Terrarium 45 × 45 × 60 cm für einen ausgewachsenen Korallenfinger-Laubfrosch</translation>
     </message>
     <message>
         <source>Floor 4 by 3 body lengths (snout to vent) for a pair, leopard gecko</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche 4 × 3 Kopf-Rumpf-Längen für ein Paar, Leopardgecko</translation>
     </message>
     <message>
         <source>Floor 5 by 4 body lengths (snout to vent) for a pair, bearded dragon</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche 5 × 4 Kopf-Rumpf-Längen für ein Paar, Bartagame</translation>
     </message>
     <message>
         <source>Fixed floor and height for two, bearded dragons</source>
-        <translation type="unfinished"></translation>
+        <translation>Feste Grundfläche und Höhe für zwei, Bartagamen</translation>
     </message>
     <message>
         <source>Floor 3 by 2 total lengths, ground lizards</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche 3 × 2 Gesamtlängen, bodenbewohnende Echsen</translation>
     </message>
     <message>
         <source>Floor 3 by 2 total lengths, climbing lizards</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche 3 × 2 Gesamtlängen, kletternde Echsen</translation>
     </message>
     <message>
         <source>Floor 3 by 2 total lengths, height 1.5, ground lizards</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche 3 × 2 Gesamtlängen, Höhe 1,5, bodenbewohnende Echsen</translation>
     </message>
     <message>
         <source>Floor 3 by 2 total lengths, height 3, climbing lizards</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche 3 × 2 Gesamtlängen, Höhe 3, kletternde Echsen</translation>
     </message>
     <message>
         <source>Fixed floor for an adult bearded dragon, +50 % for the second</source>
-        <translation type="unfinished"></translation>
+        <translation>Feste Grundfläche für eine ausgewachsene Bartagame, +50 % für die zweite</translation>
     </message>
     <message>
         <source>Box 120 by 60 by 60 cm for one adult bearded dragon</source>
-        <translation type="unfinished"></translation>
+        <translation>Terrarium 120 × 60 × 60 cm für eine ausgewachsene Bartagame</translation>
     </message>
     <message>
         <source>Box 60 by 30 by 40 cm for one leopard gecko</source>
-        <translation type="unfinished"></translation>
+        <translation>Terrarium 60 × 30 × 40 cm für einen Leopardgecko</translation>
     </message>
     <message>
         <source>Box 90 by 40 by 40 cm for a leopard gecko</source>
-        <translation type="unfinished"></translation>
+        <translation>Terrarium 90 × 40 × 40 cm für einen Leopardgecko</translation>
     </message>
     <message>
         <source>Box 30 by 18 by 24 in for a leopard gecko</source>
-        <translation type="unfinished"></translation>
+        <translation>Terrarium 30 × 18 × 24 in für einen Leopardgecko</translation>
     </message>
     <message>
         <source>Box 45 by 45 by 60 cm for one crested gecko</source>
-        <translation type="unfinished"></translation>
+        <translation>Terrarium 45 × 45 × 60 cm für einen Kronengecko</translation>
     </message>
     <message>
         <source>Box 12 by 12 by 18 in for a crested gecko (older advice)</source>
-        <translation type="unfinished"></translation>
+        <translation>Terrarium 12 × 12 × 18 in für einen Kronengecko (ältere Empfehlung)</translation>
     </message>
     <message>
         <source>Floor 120 by 60 cm for a blue-tongue</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche 120 × 60 cm für einen Blauzungenskink</translation>
     </message>
     <message>
         <source>Length 1, width 0.5 of the total length, ground snakes</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge 1, Breite 0,5 der Gesamtlänge, bodenbewohnende Schlangen</translation>
     </message>
     <message>
         <source>Length 1, width 0.5, height 1 of the total length, corn snake</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge 1, Breite 0,5, Höhe 1 der Gesamtlänge, Kornnatter</translation>
     </message>
     <message>
         <source>Length 1, width 0.5, height 0.75 of the total length, royal python</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge 1, Breite 0,5, Höhe 0,75 der Gesamtlänge, Königspython</translation>
     </message>
     <message>
         <source>Length 1, width and height a third of the total length, royal python</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge 1, Breite und Höhe ein Drittel der Gesamtlänge, Königspython</translation>
     </message>
     <message>
         <source>Length 1, width and height a third of the total length, by analogy</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge 1, Breite und Höhe ein Drittel der Gesamtlänge, sinngemäß</translation>
     </message>
     <message>
         <source>Length 3/4, width 1/3 of the total length, ground snakes</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge 3/4, Breite 1/3 der Gesamtlänge, bodenbewohnende Schlangen</translation>
     </message>
     <message>
         <source>Length 3/4, width 1/3, height 1 of the total length, climbing snakes</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge 3/4, Breite 1/3, Höhe 1 der Gesamtlänge, kletternde Schlangen</translation>
     </message>
     <message>
         <source>Length 1, width 2/3 of the total length, ground snakes</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge 1, Breite 2/3 der Gesamtlänge, bodenbewohnende Schlangen</translation>
     </message>
     <message>
         <source>Length 1, width 2/3, height 1 of the total length, climbing snakes</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge 1, Breite 2/3, Höhe 1 der Gesamtlänge, kletternde Schlangen</translation>
     </message>
     <message>
         <source>Length 0.70, width 0.40 of the total length, small ground pythons</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge 0,70, Breite 0,40 der Gesamtlänge, kleine bodenbewohnende Pythons</translation>
     </message>
     <message>
         <source>Length 1, width 0.5 of the total length, ground boas</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge 1, Breite 0,5 der Gesamtlänge, bodenbewohnende Boas</translation>
     </message>
     <message>
         <source>Length 0.75, width 0.3 of the total length, colubrids</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge 0,75, Breite 0,3 der Gesamtlänge, Nattern</translation>
     </message>
     <message>
         <source>Floor by total length, ground snakes to 2.5 m</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche nach Gesamtlänge, bodenbewohnende Schlangen bis 2,5 m</translation>
     </message>
     <message>
         <source>Floor by total length, royal python</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche nach Gesamtlänge, Königspython</translation>
     </message>
     <message>
         <source>Floor by total length, corn snake</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche nach Gesamtlänge, Kornnatter</translation>
     </message>
     <message>
         <source>Floor by total length, climbing snakes to 2.5 m</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche nach Gesamtlänge, kletternde Schlangen bis 2,5 m</translation>
     </message>
     <message>
         <source>Laboratory floor by total length, snakes</source>
-        <translation type="unfinished"></translation>
+        <translation>Versuchstierhaltung: Grundfläche nach Gesamtlänge, Schlangen</translation>
     </message>
     <message>
         <source>Fixed floor for an adult jungle carpet python, +50 % for the second</source>
-        <translation type="unfinished"></translation>
+        <translation>Feste Grundfläche für einen ausgewachsenen Dschungel-Teppichpython, +50 % für den zweiten</translation>
     </message>
     <message>
         <source>Illustrative prices, invented from memory, not offers</source>
-        <translation type="unfinished"></translation>
+        <translation>Beispielpreise, aus dem Gedächtnis erfunden, keine Angebote</translation>
     </message>
     <message>
         <source>Glass enclosure, floor up to 0.27 m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Glasterrarium, Grundfläche bis 0,27 m²</translation>
     </message>
     <message>
         <source>Glass enclosure, floor 0.28 to 0.41 m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Glasterrarium, Grundfläche 0,28 bis 0,41 m²</translation>
     </message>
     <message>
         <source>Glass enclosure, floor 0.41 to 0.73 m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Glasterrarium, Grundfläche 0,41 bis 0,73 m²</translation>
     </message>
     <message>
         <source>Glass enclosure, floor 0.73 to 1.1 m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Glasterrarium, Grundfläche 0,73 bis 1,1 m²</translation>
     </message>
     <message>
         <source>Wooden enclosure, floor up to 0.41 m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzterrarium, Grundfläche bis 0,41 m²</translation>
     </message>
     <message>
         <source>Wooden enclosure, floor 0.41 to 0.73 m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzterrarium, Grundfläche 0,41 bis 0,73 m²</translation>
     </message>
     <message>
         <source>Wooden enclosure, floor 0.73 to 1.1 m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzterrarium, Grundfläche 0,73 bis 1,1 m²</translation>
     </message>
     <message>
         <source>Wooden enclosure table, floor 1.1 to 2.9 m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Tischgehege aus Holz, Grundfläche 1,1 bis 2,9 m²</translation>
     </message>
     <message>
         <source>Plastic enclosure, floor up to 0.41 m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Kunststoffterrarium, Grundfläche bis 0,41 m²</translation>
     </message>
     <message>
         <source>Plastic enclosure, floor 0.41 to 0.73 m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Kunststoffterrarium, Grundfläche 0,41 bis 0,73 m²</translation>
     </message>
     <message>
         <source>Plastic enclosure, floor 0.73 to 1.1 m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Kunststoffterrarium, Grundfläche 0,73 bis 1,1 m²</translation>
     </message>
     <message>
         <source>Stand for a floor up to 0.41 m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Gestell für Grundflächen bis 0,41 m²</translation>
     </message>
     <message>
         <source>Stand for a floor of 0.41 to 0.73 m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Gestell für Grundflächen von 0,41 bis 0,73 m²</translation>
     </message>
     <message>
         <source>Stand for a floor of 0.73 to 1.1 m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Gestell für Grundflächen von 0,73 bis 1,1 m²</translation>
     </message>
     <message>
         <source>Halogen reflector flood, up to 60 W</source>
-        <translation type="unfinished"></translation>
+        <translation>Halogen-Reflektorstrahler, bis 60 W</translation>
     </message>
     <message>
         <source>Halogen reflector flood, 61 to 100 W</source>
-        <translation type="unfinished"></translation>
+        <translation>Halogen-Reflektorstrahler, 61 bis 100 W</translation>
     </message>
     <message>
         <source>Reflector flood, 101 to 160 W</source>
-        <translation type="unfinished"></translation>
+        <translation>Reflektorstrahler, 101 bis 160 W</translation>
     </message>
     <message>
         <source>Ceramic heater, up to 100 W</source>
-        <translation type="unfinished"></translation>
+        <translation>Keramikheizer, bis 100 W</translation>
     </message>
     <message>
         <source>Ceramic heater, 101 to 250 W</source>
-        <translation type="unfinished"></translation>
+        <translation>Keramikheizer, 101 bis 250 W</translation>
     </message>
     <message>
         <source>Radiant heat panel, up to 60 W</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärmepaneel, bis 60 W</translation>
     </message>
     <message>
         <source>Radiant heat panel, 61 to 150 W</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärmepaneel, 61 bis 150 W</translation>
     </message>
     <message>
         <source>Heat mat, up to 12 W</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizmatte, bis 12 W</translation>
     </message>
     <message>
         <source>Heat mat, 13 to 25 W</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizmatte, 13 bis 25 W</translation>
     </message>
     <message>
         <source>Heat mat, 26 to 60 W</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizmatte, 26 bis 60 W</translation>
     </message>
     <message>
         <source>UV-B tube, up to 24 W</source>
-        <translation type="unfinished"></translation>
+        <translation>UV-B-Röhre, bis 24 W</translation>
     </message>
     <message>
         <source>UV-B tube, 25 to 80 W</source>
-        <translation type="unfinished"></translation>
+        <translation>UV-B-Röhre, 25 bis 80 W</translation>
     </message>
     <message>
         <source>Compact UV-B lamp</source>
-        <translation type="unfinished"></translation>
+        <translation>UV-B-Kompaktlampe</translation>
     </message>
     <message>
         <source>Mercury vapour UV lamp, self-ballasted</source>
-        <translation type="unfinished"></translation>
+        <translation>Quecksilberdampf-UV-Lampe ohne externes Vorschaltgerät</translation>
     </message>
     <message>
         <source>Metal halide UV lamp</source>
-        <translation type="unfinished"></translation>
+        <translation>UV-Metalldampflampe</translation>
     </message>
     <message>
         <source>LED light strip</source>
-        <translation type="unfinished"></translation>
+        <translation>LED-Leiste</translation>
     </message>
     <message>
         <source>Fixture for a UV-B tube up to 24 W</source>
-        <translation type="unfinished"></translation>
+        <translation>Leuchte für eine UV-B-Röhre bis 24 W</translation>
     </message>
     <message>
         <source>Fixture for a UV-B tube of 25 to 80 W</source>
-        <translation type="unfinished"></translation>
+        <translation>Leuchte für eine UV-B-Röhre von 25 bis 80 W</translation>
     </message>
     <message>
         <source>Ballast for a metal halide lamp</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorschaltgerät für eine Metalldampflampe</translation>
     </message>
     <message>
         <source>Ceramic lamp holder with dome, up to 100 W</source>
-        <translation type="unfinished"></translation>
+        <translation>Keramikfassung mit Reflektorschirm, bis 100 W</translation>
     </message>
     <message>
         <source>Ceramic lamp holder with dome, up to 250 W</source>
-        <translation type="unfinished"></translation>
+        <translation>Keramikfassung mit Reflektorschirm, bis 250 W</translation>
     </message>
     <message>
         <source>Wire guard for a lamp or heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Schutzkorb für Lampe oder Heizer</translation>
     </message>
     <message>
         <source>Plug-in dimmer for resistive loads, up to 300 W</source>
-        <translation type="unfinished"></translation>
+        <translation>Steckdosendimmer für ohmsche Lasten, bis 300 W</translation>
     </message>
     <message>
         <source>Thermostat, on and off, up to 600 W</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein-Aus-Thermostat, bis 600 W</translation>
     </message>
     <message>
         <source>Thermostat, on and off, 600 to 1500 W</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein-Aus-Thermostat, 600 bis 1500 W</translation>
     </message>
     <message>
         <source>Dimming or pulse thermostat, up to 600 W</source>
-        <translation type="unfinished"></translation>
+        <translation>Dimm- oder Pulsthermostat, bis 600 W</translation>
     </message>
     <message>
         <source>Plug-in timer</source>
-        <translation type="unfinished"></translation>
+        <translation>Steckdosen-Zeitschaltuhr</translation>
     </message>
     <message>
         <source>Outlet strip, up to 4 outlets</source>
-        <translation type="unfinished"></translation>
+        <translation>Steckdosenleiste, bis 4 Steckdosen</translation>
     </message>
     <message>
         <source>Outlet strip, 5 to 6 outlets</source>
-        <translation type="unfinished"></translation>
+        <translation>Steckdosenleiste, 5 bis 6 Steckdosen</translation>
     </message>
     <message>
         <source>Outlet strip, 7 to 12 outlets, switched apart</source>
-        <translation type="unfinished"></translation>
+        <translation>Steckdosenleiste, 7 bis 12 Steckdosen, einzeln schaltbar</translation>
     </message>
     <message>
         <source>Plug-in residual current adapter</source>
-        <translation type="unfinished"></translation>
+        <translation>FI-Zwischenstecker (RCD)</translation>
     </message>
     <message>
         <source>Pump mister with nozzles</source>
-        <translation type="unfinished"></translation>
+        <translation>Beregnungsanlage mit Pumpe und Düsen</translation>
     </message>
     <message>
         <source>Small ventilator</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleiner Lüfter</translation>
     </message>
     <message>
         <source>Filter cartridge or set of filters</source>
-        <translation type="unfinished"></translation>
+        <translation>Filterkartusche oder Filtersatz</translation>
     </message>
     <message>
         <source>Liquid water conditioner</source>
-        <translation type="unfinished"></translation>
+        <translation>Flüssiger Wasseraufbereiter</translation>
     </message>
     <message>
         <source>Digital thermometer with probe</source>
-        <translation type="unfinished"></translation>
+        <translation>Digitalthermometer mit Fühler</translation>
     </message>
     <message>
         <source>Digital hygrometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Digitalhygrometer</translation>
     </message>
     <message>
         <source>Infrared thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Infrarotthermometer</translation>
     </message>
     <message>
         <source>Kitchen scale, 1 g</source>
-        <translation type="unfinished"></translation>
+        <translation>Küchenwaage, 1 g</translation>
     </message>
     <message>
         <source>UV index meter</source>
-        <translation type="unfinished"></translation>
+        <translation>UV-Index-Messgerät</translation>
     </message>
     <message>
         <source>Fine coir, compressed</source>
-        <translation type="unfinished"></translation>
+        <translation>Kokoserde, gepresst</translation>
     </message>
     <message>
         <source>Coir chips, compressed</source>
-        <translation type="unfinished"></translation>
+        <translation>Kokoschips, gepresst</translation>
     </message>
     <message>
         <source>Washed play sand</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewaschener Spielsand</translation>
     </message>
     <message>
         <source>Peat without fertiliser</source>
-        <translation type="unfinished"></translation>
+        <translation>Torf ohne Dünger</translation>
     </message>
     <message>
         <source>Expanded clay pebbles</source>
-        <translation type="unfinished"></translation>
+        <translation>Blähton</translation>
     </message>
     <message>
         <source>Glass cover pane, cut to size</source>
-        <translation type="unfinished"></translation>
+        <translation>Abdeckscheibe aus Glas, zugeschnitten</translation>
     </message>
     <message>
         <source>Acrylic cover sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Abdeckplatte aus Acrylglas</translation>
     </message>
     <message>
         <source>Fibreboard cover, cut to size</source>
-        <translation type="unfinished"></translation>
+        <translation>Abdeckung aus Faserplatte, zugeschnitten</translation>
     </message>
     <message>
         <source>Water bowl</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasserschale</translation>
     </message>
     <message>
         <source>Hide</source>
-        <translation type="unfinished"></translation>
+        <translation>Versteck</translation>
     </message>
     <message>
         <source>Lidded box for a humid hide</source>
-        <translation type="unfinished"></translation>
+        <translation>Deckelbox für eine Wetbox</translation>
     </message>
     <message>
         <source>Flat rock</source>
-        <translation type="unfinished"></translation>
+        <translation>Flacher Stein</translation>
     </message>
     <message>
         <source>Log or branch</source>
-        <translation type="unfinished"></translation>
+        <translation>Stamm oder Ast</translation>
     </message>
     <message>
         <source>Potted or artificial plant</source>
-        <translation type="unfinished"></translation>
+        <translation>Topf- oder Kunstpflanze</translation>
     </message>
     <message>
         <source>Feeding dish or tile</source>
-        <translation type="unfinished"></translation>
+        <translation>Futterschale oder Futterplatte</translation>
     </message>
     <message>
         <source>Fresh greens and vegetables</source>
-        <translation type="unfinished"></translation>
+        <translation>Frisches Grünfutter und Gemüse</translation>
     </message>
     <message>
         <source>Feeder insects</source>
-        <translation type="unfinished"></translation>
+        <translation>Futterinsekten</translation>
     </message>
     <message>
         <source>Frozen mice</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostmäuse</translation>
     </message>
     <message>
         <source>Frozen rats</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostratten</translation>
     </message>
     <message>
         <source>Powdered fruit diet</source>
-        <translation type="unfinished"></translation>
+        <translation>Pulverfutter auf Fruchtbasis</translation>
     </message>
     <message>
         <source>Culture of fruit flies</source>
-        <translation type="unfinished"></translation>
+        <translation>Fruchtfliegenansatz</translation>
     </message>
     <message>
         <source>Calcium and vitamin powder</source>
-        <translation type="unfinished"></translation>
+        <translation>Calcium- und Vitaminpulver</translation>
     </message>
     <message>
         <source>Disinfectant safe for animals, ready to use</source>
-        <translation type="unfinished"></translation>
+        <translation>Tierverträgliches Desinfektionsmittel, gebrauchsfertig</translation>
     </message>
     <message>
         <source>Disposable gloves</source>
-        <translation type="unfinished"></translation>
+        <translation>Einweghandschuhe</translation>
     </message>
     <message>
         <source>Plastic tub for quarantine</source>
-        <translation type="unfinished"></translation>
+        <translation>Kunststoffwanne für die Quarantäne</translation>
     </message>
     <message>
         <source>Veterinary check with faecal test</source>
-        <translation type="unfinished"></translation>
+        <translation>Tierärztliche Untersuchung mit Kotprobe</translation>
     </message>
     <message>
         <source>Put aside for illness</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklage für Krankheit</translation>
     </message>
     <message>
         <source>Adoption fee</source>
-        <translation type="unfinished"></translation>
+        <translation>Schutzgebühr</translation>
     </message>
     <message>
         <source>Permit or registration</source>
-        <translation type="unfinished"></translation>
+        <translation>Genehmigung oder Anmeldung</translation>
     </message>
     <message>
         <source>one</source>
-        <translation type="unfinished"></translation>
+        <translation>einzeln</translation>
     </message>
     <message>
         <source>pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Paar</translation>
     </message>
     <message>
         <source>bottle of 250 mL</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche zu 250 mL</translation>
     </message>
     <message>
         <source>bottle of 500 mL</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche zu 500 mL</translation>
     </message>
     <message>
         <source>brick of 650 g</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziegel zu 650 g</translation>
     </message>
     <message>
         <source>three bricks of 650 g</source>
-        <translation type="unfinished"></translation>
+        <translation>drei Ziegel zu 650 g</translation>
     </message>
     <message>
         <source>block of 5 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>Block zu 5 kg</translation>
     </message>
     <message>
         <source>block of 4.5 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>Block zu 4,5 kg</translation>
     </message>
     <message>
         <source>bag of 24 liquid quarts, loose</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack zu 24 US-Flüssigquart, lose</translation>
     </message>
     <message>
         <source>bag of 72 liquid quarts, loose</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack zu 72 US-Flüssigquart, lose</translation>
     </message>
     <message>
         <source>bag of 25 L</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack zu 25 L</translation>
     </message>
     <message>
         <source>bag of 40 L</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack zu 40 L</translation>
     </message>
     <message>
         <source>bag of 50 lb (half a cubic foot)</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack zu 50 lb (ein halber Kubikfuß)</translation>
     </message>
     <message>
         <source>bag of 20 L</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack zu 20 L</translation>
     </message>
     <message>
         <source>bag of 8 dry quarts</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack zu 8 US-Trockenquart</translation>
     </message>
     <message>
         <source>bag of 24 dry quarts</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack zu 24 US-Trockenquart</translation>
     </message>
     <message>
         <source>bag of 4 dry quarts, loosened</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack zu 4 US-Trockenquart, aufgelockert</translation>
     </message>
     <message>
         <source>pressed bale of 150 g, soaked and loosened</source>
-        <translation type="unfinished"></translation>
+        <translation>Pressballen zu 150 g, eingeweicht und aufgelockert</translation>
     </message>
     <message>
         <source>bag of 10 L</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack zu 10 L</translation>
     </message>
     <message>
         <source>pane of 0.25 m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheibe von 0,25 m²</translation>
     </message>
     <message>
         <source>pane of 0.5 m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheibe von 0,5 m²</translation>
     </message>
     <message>
         <source>sheet of 0.25 m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Platte von 0,25 m²</translation>
     </message>
     <message>
         <source>sheet of 0.5 m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Platte von 0,5 m²</translation>
     </message>
     <message>
         <source>towel of 50 x 100 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>Handtuch von 50 × 100 cm</translation>
     </message>
     <message>
         <source>roll of 30 cm x 10 m</source>
-        <translation type="unfinished"></translation>
+        <translation>Rolle von 30 cm × 10 m</translation>
     </message>
     <message>
         <source>board of 0.5 m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Platte von 0,5 m²</translation>
     </message>
     <message>
         <source>1 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>1 kg</translation>
     </message>
     <message>
         <source>100 insects</source>
-        <translation type="unfinished"></translation>
+        <translation>100 Insekten</translation>
     </message>
     <message>
         <source>500 insects</source>
-        <translation type="unfinished"></translation>
+        <translation>500 Insekten</translation>
     </message>
     <message>
         <source>bag of 10</source>
-        <translation type="unfinished"></translation>
+        <translation>Beutel mit 10 Stück</translation>
     </message>
     <message>
         <source>tub of 60 g</source>
-        <translation type="unfinished"></translation>
+        <translation>Dose zu 60 g</translation>
     </message>
     <message>
         <source>tub of 230 g</source>
-        <translation type="unfinished"></translation>
+        <translation>Dose zu 230 g</translation>
     </message>
     <message>
         <source>one culture</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Ansatz</translation>
     </message>
     <message>
         <source>tub of 90 g</source>
-        <translation type="unfinished"></translation>
+        <translation>Dose zu 90 g</translation>
     </message>
     <message>
         <source>bottle of 1 L</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche zu 1 L</translation>
     </message>
     <message>
         <source>box of 100</source>
-        <translation type="unfinished"></translation>
+        <translation>Schachtel mit 100 Stück</translation>
     </message>
     <message>
         <source>one visit</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Besuch</translation>
     </message>
     <message>
         <source>one year</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Jahr</translation>
     </message>
     <message>
         <source>one animal</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Tier</translation>
     </message>
 </context>
 <context>
     <name>courses</name>
     <message>
         <source>All devices together draw %1 on such a day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Geräte zusammen verbrauchen an einem solchen Tag %1.</translation>
     </message>
     <message>
         <source>All devices together draw %1 in these %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesen %2 verbrauchen alle Geräte zusammen %1.</translation>
     </message>
     <message>
         <source>%1 min</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>While the lamps are on, %1 switches on every %2, for %3 each time: its probe swings from %4, the warm side from %5.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei eingeschalteten Lampen schaltet sich %1 alle %2 für jeweils %3 ein: Die Temperatur am Fühler schwankt von %4, die der warmen Seite von %5.</translation>
     </message>
     <message>
         <source>While the lamps are off, %1 switches on every %2, for %3 each time: its probe swings from %4, the warm side from %5.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei ausgeschalteten Lampen schaltet sich %1 alle %2 für jeweils %3 ein: Die Temperatur am Fühler schwankt von %4, die der warmen Seite von %5.</translation>
     </message>
     <message>
         <source>That is if it switches, and %1 apart, which the plan does not say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das gilt, wenn der Thermostat ein- und ausschaltet, mit einer Schaltdifferenz von %1; beides steht nicht im Plan.</translation>
     </message>
     <message>
         <source>So often wears a switch out, and a lamp: one that dims or pulses suits better.</source>
-        <translation type="unfinished"></translation>
+        <translation>So häufiges Schalten verschleißt den Schalter und eine Lampe ebenso: Besser eignet sich ein Thermostat, der dimmt oder pulst.</translation>
     </message>
     <message>
         <source>Lowest while the lamps are off: cool side %1, warm side %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefstwerte bei ausgeschalteten Lampen: kühle Seite %1, warme Seite %2.</translation>
     </message>
     <message>
         <source>Highest: basking spot %1, warm side %2, cool side %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstwerte: Sonnenplatz %1, warme Seite %2, kühle Seite %3.</translation>
     </message>
     <message>
         <source>The day does not come to repeat itself: it ends up to %1 from where it began.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tage wiederholen sich nicht genau: Am Ende weicht der Tag um bis zu %1 von seinem Anfang ab.</translation>
     </message>
     <message>
         <source>%1: within %2 of its final %3 %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %4 bis auf %2 am Endwert %3.</translation>
     </message>
     <message>
         <source>after %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nach %1</translation>
     </message>
     <message>
         <source>from the beginning</source>
-        <translation type="unfinished"></translation>
+        <translation>von Anfang an</translation>
     </message>
     <message>
         <source>%1: has not settled after %2, when it is at %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: nach %2 noch nicht eingependelt, dann bei %3.</translation>
     </message>
     <message>
         <source>%1 after %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nach %2</translation>
     </message>
     <message>
         <source>%1 at the beginning</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 am Anfang</translation>
     </message>
     <message>
         <source>Humidity at ground level on the cool side, likely: lowest %1, highest %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftfeuchte in Bodennähe auf der kühlen Seite, wahrscheinlich: tiefster Wert %1, höchster %2.</translation>
     </message>
     <message>
         <source>Misted at: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesprüht nach: %1.</translation>
     </message>
     <message>
         <source>, </source>
-        <translation type="unfinished"></translation>
+        <translation>, </translation>
     </message>
     <message>
         <source>%1: some place stays between %2 and %3, outside which it comes to harm, through these %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Mindestens ein Platz bleibt während der ganzen %4 zwischen %2 und %3; außerhalb davon nimmt das Tier Schaden.</translation>
     </message>
     <message>
         <source>Hottest surface, likely: %1. Hottest when digging: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heißeste Fläche, wahrscheinlich: %1. Heißeste Stelle beim Graben: %2.</translation>
     </message>
     <message>
         <source>Coldest floor, likely: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kältester Boden, wahrscheinlich: %1.</translation>
     </message>
     <message>
         <source>winter day</source>
-        <translation type="unfinished"></translation>
+        <translation>Wintertag</translation>
     </message>
     <message>
         <source>summer day</source>
-        <translation type="unfinished"></translation>
+        <translation>Sommertag</translation>
     </message>
     <message>
         <source>warming up</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufheizen</translation>
     </message>
     <message>
         <source>covers forgotten</source>
-        <translation type="unfinished"></translation>
+        <translation>Abdeckungen vergessen</translation>
     </message>
     <message>
         <source>The heat balance followed in time steps through days until one ends as it began; the room takes two hours to get from its night&apos;s temperature to its day&apos;s and back. The band is the range of the steady balance, laid about the likely course.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wärmebilanz in Zeitschritten über mehrere Tage verfolgt, bis ein Tag so endet, wie er begann; der Raum braucht zwei Stunden von der Nacht- zur Tagestemperatur und ebenso lange zurück. Das Band ist die Spanne der stationären Bilanz, um den wahrscheinlichen Verlauf gelegt.</translation>
     </message>
     <message>
         <source>The heat balance followed in time steps, with everything switched on in a box that is as warm as the room.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wärmebilanz in Zeitschritten verfolgt; dabei ist alles eingeschaltet, und das Terrarium ist anfangs so warm wie der Raum.</translation>
     </message>
     <message>
         <source>The heat balance followed in time steps from the steady state before the fault. The earliest time is that of the unfavourable end of the range.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wärmebilanz in Zeitschritten verfolgt, ausgehend vom stationären Zustand vor dem Störfall. Der früheste Zeitpunkt gilt für das ungünstige Ende der Spanne.</translation>
     </message>
     <message>
         <source>%1: some place stays below %2, above which it comes to harm, through these %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Mindestens ein Platz bleibt während der ganzen %3 unter %2; darüber nimmt das Tier Schaden.</translation>
     </message>
     <message>
         <source>%1: some place stays above %2, below which it comes to harm, through these %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Mindestens ein Platz bleibt während der ganzen %3 über %2; darunter nimmt das Tier Schaden.</translation>
     </message>
     <message>
         <source>%1: even the coolest place may be over %2, where it comes to harm, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Selbst der kühlste Platz kann über der schädlichen Grenze von %2 liegen, und zwar %3</translation>
     </message>
     <message>
         <source>%1: even the warmest place may be under %2, where it comes to harm, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Selbst der wärmste Platz kann unter der schädlichen Grenze von %2 liegen, und zwar %3</translation>
     </message>
     <message>
         <source>after %1 at the earliest</source>
-        <translation type="unfinished"></translation>
+        <translation>frühestens nach %1</translation>
     </message>
     <message>
         <source>; likely not within these %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>; wahrscheinlich nicht innerhalb dieser %1.</translation>
     </message>
     <message>
         <source>; likely after %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>; wahrscheinlich nach %1.</translation>
     </message>
     <message>
         <source>; likely so from the beginning.</source>
-        <translation type="unfinished"></translation>
+        <translation>; wahrscheinlich schon von Anfang an.</translation>
     </message>
     <message>
         <source>Not known: the balance of heat found no solution over these hours.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht bekannt: Für diese Stunden fand die Wärmebilanz keine Lösung.</translation>
     </message>
     <message>
         <source>It breaks off after %1: what follows is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Verlauf bricht nach %1 ab: Was danach kommt, ist nicht bekannt.</translation>
     </message>
 </context>
 <context>
     <name>dry_spells</name>
     <message>
         <source>Unwatered in winter</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Befeuchten im Winter</translation>
     </message>
     <message>
         <source>Unwatered in summer</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Befeuchten im Sommer</translation>
     </message>
     <message>
         <source>no least humidity on file to compare with</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Mindestluftfeuchte zum Vergleich hinterlegt</translation>
     </message>
     <message>
         <source>under %1 by day from the beginning</source>
-        <translation type="unfinished"></translation>
+        <translation>tagsüber von Anfang an unter %1</translation>
     </message>
     <message>
         <source>likely holds %1 by day for %2 and more; under it after %3 at the earliest</source>
-        <translation type="unfinished"></translation>
+        <translation>hält tagsüber wahrscheinlich %1 für %2 und länger; frühestens nach %3 darunter</translation>
     </message>
     <message>
         <source>holds %1 by day for %2 and more</source>
-        <translation type="unfinished"></translation>
+        <translation>hält tagsüber %1 für %2 und länger</translation>
     </message>
     <message>
         <source>under %1 by day after %2 to more than %3 (likely %4)</source>
-        <translation type="unfinished"></translation>
+        <translation>tagsüber nach %2 bis mehr als %3 unter %1 (wahrscheinlich %4)</translation>
     </message>
     <message>
         <source>under %1 by day after %2</source>
-        <translation type="unfinished"></translation>
+        <translation>tagsüber nach %2 unter %1</translation>
     </message>
     <message>
         <source>The steady day and night are worked out again step by step while the upper 10 cm of the bed lose their water, with nobody misting and the bowls kept filled. A bed gives off less once part of its water is gone (FAO Irrigation and Drainage Paper 56).</source>
-        <translation type="unfinished"></translation>
+        <translation>Der stationäre Tag und die stationäre Nacht werden Schritt für Schritt neu berechnet, während die oberen 10 cm des Bodengrunds ihr Wasser verlieren; niemand sprüht, und die Wasserschalen bleiben gefüllt. Ein Bodengrund gibt weniger ab, sobald ein Teil seines Wassers verdunstet ist (FAO Irrigation and Drainage Paper 56).</translation>
     </message>
 </context>
 <context>
     <name>files</name>
     <message>
         <source>“%1” is larger than %2, the most that is read. It is probably not the file you meant.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist größer als %2; größere Dateien werden nicht gelesen. Wahrscheinlich ist es nicht die gemeinte Datei.</translation>
     </message>
     <message>
         <source>“%1” does not exist.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ gibt es nicht.</translation>
     </message>
     <message>
         <source>“%1” can&apos;t be read: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ lässt sich nicht lesen: %2.</translation>
     </message>
     <message>
         <source>“%1” is a folder, not a file.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist ein Ordner, keine Datei.</translation>
     </message>
     <message>
         <source>“%1” can&apos;t be written: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ lässt sich nicht schreiben: %2.</translation>
     </message>
     <message>
         <source>standard input</source>
-        <translation type="unfinished"></translation>
+        <translation>Standardeingabe</translation>
     </message>
     <message>
         <source>The folder “%1” can&apos;t be made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ordner „%1“ lässt sich nicht anlegen.</translation>
     </message>
     <message>
         <source>“%1” is not one of the lists kept here.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ gehört nicht zu den hier abgelegten Listen.</translation>
     </message>
     <message>
         <source>“%1” can&apos;t be deleted.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ lässt sich nicht löschen.</translation>
     </message>
 </context>
 <context>
     <name>labels</name>
     <message>
         <source>on a winter day</source>
-        <translation type="unfinished"></translation>
+        <translation>an einem Wintertag</translation>
     </message>
     <message>
         <source>on a winter night</source>
-        <translation type="unfinished"></translation>
+        <translation>in einer Winternacht</translation>
     </message>
     <message>
         <source>on a summer day</source>
-        <translation type="unfinished"></translation>
+        <translation>an einem Sommertag</translation>
     </message>
     <message>
         <source>on a summer night</source>
-        <translation type="unfinished"></translation>
+        <translation>in einer Sommernacht</translation>
     </message>
     <message>
         <source>in a heat wave</source>
-        <translation type="unfinished"></translation>
+        <translation>bei Hitzewelle</translation>
     </message>
     <message>
         <source>in a power cut</source>
-        <translation type="unfinished"></translation>
+        <translation>bei Stromausfall</translation>
     </message>
     <message>
         <source>with the lamp burnt out</source>
-        <translation type="unfinished"></translation>
+        <translation>bei durchgebrannter Lampe</translation>
     </message>
     <message>
         <source>if the mat sticks on</source>
-        <translation type="unfinished"></translation>
+        <translation>bei dauernd heizender Matte</translation>
     </message>
     <message>
         <source>with the covers forgotten off</source>
-        <translation type="unfinished"></translation>
+        <translation>bei vergessenen Abdeckungen</translation>
     </message>
     <message>
         <source>the winter day</source>
-        <translation type="unfinished"></translation>
+        <translation>der Wintertag</translation>
     </message>
     <message>
         <source>the summer day</source>
-        <translation type="unfinished"></translation>
+        <translation>der Sommertag</translation>
     </message>
     <message>
         <source>the first warming up</source>
-        <translation type="unfinished"></translation>
+        <translation>das erste Aufheizen</translation>
     </message>
     <message>
         <source>a power cut</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Stromausfall</translation>
     </message>
     <message>
         <source>a burnt-out lamp</source>
-        <translation type="unfinished"></translation>
+        <translation>der Ausfall einer Lampe</translation>
     </message>
     <message>
         <source>a mat that sticks on</source>
-        <translation type="unfinished"></translation>
+        <translation>das Dauerheizen einer Matte</translation>
     </message>
     <message>
         <source>a heat wave</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Hitzewelle</translation>
     </message>
     <message>
         <source>a box whose covers are forgotten off</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Tag mit vergessenen Abdeckungen</translation>
     </message>
     <message>
         <source>in winter</source>
-        <translation type="unfinished"></translation>
+        <translation>im Winter</translation>
     </message>
     <message>
         <source>in summer</source>
-        <translation type="unfinished"></translation>
+        <translation>im Sommer</translation>
     </message>
     <message>
         <source>at the surface</source>
-        <translation type="unfinished"></translation>
+        <translation>an der Oberfläche</translation>
     </message>
     <message>
         <source>in the shade at ground level</source>
-        <translation type="unfinished"></translation>
+        <translation>im Schatten in Bodennähe</translation>
     </message>
     <message>
         <source>at the animal&apos;s back</source>
-        <translation type="unfinished"></translation>
+        <translation>am Rücken des Tieres</translation>
     </message>
     <message>
         <source>basking spot</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonnenplatz</translation>
     </message>
     <message>
         <source>warm side</source>
-        <translation type="unfinished"></translation>
+        <translation>warme Seite</translation>
     </message>
     <message>
         <source>cool side</source>
-        <translation type="unfinished"></translation>
+        <translation>kühle Seite</translation>
     </message>
     <message>
         <source>night</source>
-        <translation type="unfinished"></translation>
+        <translation>Nacht</translation>
     </message>
     <message>
         <source>can burn</source>
-        <translation type="unfinished"></translation>
+        <translation>brennbar</translation>
     </message>
     <message>
         <source>can&apos;t burn</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht brennbar</translation>
     </message>
     <message>
         <source>Its thermostat holds it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Thermostat begrenzt die Matte.</translation>
     </message>
     <message>
         <source>No thermostat holds it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Thermostat begrenzt die Matte.</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht angegeben</translation>
     </message>
     <message>
         <source>away from those that already live here</source>
-        <translation type="unfinished"></translation>
+        <translation>abseits der Tiere, die schon hier leben</translation>
     </message>
     <message>
         <source>also where it is the first</source>
-        <translation type="unfinished"></translation>
+        <translation>auch wenn es das erste ist</translation>
     </message>
     <message>
         <source>warm</source>
-        <translation type="unfinished"></translation>
+        <translation>warme Seite</translation>
     </message>
     <message>
         <source>cool</source>
-        <translation type="unfinished"></translation>
+        <translation>kühle Seite</translation>
     </message>
     <message>
         <source>longer side</source>
-        <translation type="unfinished"></translation>
+        <translation>längere Seite</translation>
     </message>
     <message>
         <source>shorter side</source>
-        <translation type="unfinished"></translation>
+        <translation>kürzere Seite</translation>
     </message>
     <message>
         <source>length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>timed</source>
-        <translation type="unfinished"></translation>
+        <translation>zeitgeschaltet</translation>
     </message>
     <message>
         <source>always-on</source>
-        <translation type="unfinished"></translation>
+        <translation>mit Dauerstrom</translation>
     </message>
     <message>
         <source>a plain heating load</source>
-        <translation type="unfinished"></translation>
+        <translation>eine reine Heizlast</translation>
     </message>
     <message>
         <source>a lamp with a ballast</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Lampe mit Vorschaltgerät</translation>
     </message>
     <message>
         <source>an electronic load</source>
-        <translation type="unfinished"></translation>
+        <translation>eine elektronische Last</translation>
     </message>
     <message>
         <source>a motor</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Motor</translation>
     </message>
     <message>
         <source>a wall</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Wand</translation>
     </message>
     <message>
         <source>the base</source>
-        <translation type="unfinished"></translation>
+        <translation>die Bodenplatte</translation>
     </message>
     <message>
         <source>the top</source>
-        <translation type="unfinished"></translation>
+        <translation>die Oberseite</translation>
     </message>
     <message>
         <source>wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Wand</translation>
     </message>
     <message>
         <source>walls</source>
-        <translation type="unfinished"></translation>
+        <translation>Wände</translation>
     </message>
     <message>
         <source>base</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodenplatte</translation>
     </message>
     <message>
         <source>top</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberseite</translation>
     </message>
     <message>
         <source>cover</source>
-        <translation type="unfinished"></translation>
+        <translation>Abdeckung</translation>
     </message>
     <message>
         <source>substrate</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodengrund</translation>
     </message>
     <message>
         <source>what lies below</source>
-        <translation type="unfinished"></translation>
+        <translation>Untergrund</translation>
     </message>
     <message>
         <source>statutory</source>
-        <translation type="unfinished"></translation>
+        <translation>gesetzlich</translation>
     </message>
     <message>
         <source>welfare advice</source>
-        <translation type="unfinished"></translation>
+        <translation>Tierschutzempfehlung</translation>
     </message>
     <message>
         <source>veterinary advice</source>
-        <translation type="unfinished"></translation>
+        <translation>tierärztliche Empfehlung</translation>
     </message>
     <message>
         <source>laboratory minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestmaß für Labortiere</translation>
     </message>
     <message>
         <source>no particular place</source>
-        <translation type="unfinished"></translation>
+        <translation>kein bestimmter Ort</translation>
     </message>
     <message>
         <source>a material is not on file</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Material ist nicht hinterlegt</translation>
     </message>
     <message>
         <source>a material&apos;s figures are incomplete</source>
-        <translation type="unfinished"></translation>
+        <translation>die Werte eines Materials sind unvollständig</translation>
     </message>
     <message>
         <source>something is not stated, and nothing on file stands in for it</source>
-        <translation type="unfinished"></translation>
+        <translation>etwas ist nicht angegeben, und kein hinterlegter Wert kann es ersetzen</translation>
     </message>
     <message>
         <source>a length or thickness is not possible</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Länge oder Dicke ist nicht möglich</translation>
     </message>
     <message>
         <source>the power of a device is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>die Leistung eines Geräts ist nicht bekannt</translation>
     </message>
     <message>
         <source>the lamp has no distance table or meter reading</source>
-        <translation type="unfinished"></translation>
+        <translation>zur Lampe gibt es weder Abstandstabelle noch Messwert</translation>
     </message>
     <message>
         <source>the animal comes nearer than the lamp&apos;s readings reach</source>
-        <translation type="unfinished"></translation>
+        <translation>das Tier kommt näher heran, als die Messwerte der Lampe reichen</translation>
     </message>
     <message>
         <source>the animal is further away than the lamp&apos;s readings reach</source>
-        <translation type="unfinished"></translation>
+        <translation>das Tier ist weiter entfernt, als die Messwerte der Lampe reichen</translation>
     </message>
     <message>
         <source>the place lies beside the lamp, and its beam is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>der Platz liegt neben der Lampe, und ihr Abstrahlwinkel ist nicht bekannt</translation>
     </message>
     <message>
         <source>it has burnt for a while, and how fast it fades is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>sie hat schon eine Weile gebrannt, und wie schnell sie nachlässt, ist nicht bekannt</translation>
     </message>
     <message>
         <source>a water bowl stands under a device</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Wasserschale steht unter einem Gerät</translation>
     </message>
     <message>
         <source>a mister sprays in the box</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Beregnungsanlage sprüht im Terrarium</translation>
     </message>
     <message>
         <source>there is water in the box</source>
-        <translation type="unfinished"></translation>
+        <translation>im Terrarium ist Wasser</translation>
     </message>
     <message>
         <source>its species does not rest through the winter, and the cold harms it</source>
-        <translation type="unfinished"></translation>
+        <translation>seine Art hält keine Winterruhe, und Kälte schadet ihr</translation>
     </message>
     <message>
         <source>it is ill</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist krank</translation>
     </message>
     <message>
         <source>it is underweight</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist untergewichtig</translation>
     </message>
     <message>
         <source>this is its first winter</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist sein erster Winter</translation>
     </message>
     <message>
         <source>it is not stated whether it is well</source>
-        <translation type="unfinished"></translation>
+        <translation>ob es gesund ist, ist nicht angegeben</translation>
     </message>
     <message>
         <source>its age is not stated, and an animal in its first winter must stay warm</source>
-        <translation type="unfinished"></translation>
+        <translation>sein Alter ist nicht angegeben, und im ersten Winter muss ein Tier warm bleiben</translation>
     </message>
     <message>
         <source>its weight is not stated, and the rest ends by weight</source>
-        <translation type="unfinished"></translation>
+        <translation>sein Gewicht ist nicht angegeben, und nach dem Gewicht richtet sich das Ende der Ruhe</translation>
     </message>
     <message>
         <source>no temperatures for a rest are on file for its species; it does not need one</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the first day is not a day of the calendar</source>
-        <translation type="unfinished"></translation>
+        <translation>für seine Art sind keine Temperaturen für eine Ruhe hinterlegt; sie braucht keine</translation>
     </message>
     <message>
         <source>the rest that is stated is over; enter the next one</source>
-        <translation type="unfinished"></translation>
+        <translation>die angegebene Ruhe ist vorbei; die nächste eintragen</translation>
     </message>
     <message>
         <source>the latitude is not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>der Breitengrad ist nicht angegeben</translation>
     </message>
     <message>
         <source>the species here have no hours of light on file that suit all</source>
-        <translation type="unfinished"></translation>
+        <translation>für die Arten hier ist keine Lichtdauer hinterlegt, die zu allen passt</translation>
+    </message>
+    <message>
+        <source>its day is not in the calendar</source>
+        <translation>dieser Tag steht nicht im Kalender</translation>
+    </message>
+    <message>
+        <source>its day is still to come</source>
+        <translation>dieser Tag liegt noch vor uns</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::AnimalsPage</name>
     <message>
         <source>none planned</source>
-        <translation type="unfinished"></translation>
+        <translation>keine geplant</translation>
     </message>
     <message>
         <source>not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht angegeben</translation>
     </message>
     <message>
         <source>Winter rest from</source>
-        <translation type="unfinished"></translation>
+        <translation>Winterruhe ab</translation>
     </message>
     <message>
         <source>Weeks in the cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen in der Kälte</translation>
     </message>
     <message>
         <source>Vet&apos;s check before it</source>
-        <translation type="unfinished"></translation>
+        <translation>Tierarzttermin davor</translation>
     </message>
     <message>
         <source>Animals</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiere</translation>
     </message>
     <message>
         <source>One animal is a sound choice: most of these species live alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein einzelnes Tier ist eine gute Wahl: Die meisten dieser Arten leben allein.</translation>
     </message>
     <message>
         <source>animal</source>
-        <translation type="unfinished"></translation>
+        <translation>Tier</translation>
     </message>
     <message>
         <source>Species</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Number</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzahl</translation>
     </message>
     <message>
         <source>Sex</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschlecht</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht</translation>
     </message>
     <message>
         <source>Age</source>
-        <translation type="unfinished"></translation>
+        <translation>Alter</translation>
     </message>
     <message>
         <source>Condition</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand</translation>
     </message>
     <message>
         <source>well</source>
-        <translation type="unfinished"></translation>
+        <translation>gesund</translation>
     </message>
     <message>
         <source>underweight</source>
-        <translation type="unfinished"></translation>
+        <translation>untergewichtig</translation>
     </message>
     <message>
         <source>ill</source>
-        <translation type="unfinished"></translation>
+        <translation>krank</translation>
     </message>
     <message>
         <source>Length is of the shell for turtles and tortoises, from snout to vent for lizards and frogs, and the whole animal for snakes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemeint ist bei Schildkröten die Panzerlänge, bei Echsen und Fröschen die Kopf-Rumpf-Länge, bei Schlangen die Gesamtlänge.</translation>
+    </message>
+    <message>
+        <source>Measured over time</source>
+        <translation>Über die Zeit gemessen</translation>
+    </message>
+    <message>
+        <source>Of one animal, or the mean of the group. The newest length and weight count before those above; what they tell stands in the tab “Growth”.</source>
+        <translation>Von einem Tier oder im Mittel der Gruppe. Die neueste Länge und das neueste Gewicht zählen vor den Angaben oben; was sie sagen, steht im Reiter „Wachstum“.</translation>
+    </message>
+    <message>
+        <source>measurement</source>
+        <translation>Messung</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Length then</source>
+        <translation>Länge damals</translation>
+    </message>
+    <message>
+        <source>Weight then</source>
+        <translation>Gewicht damals</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::BedPage</name>
     <message>
         <source>Bed, lowest layer first</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodengrund, unterste Schicht zuerst</translation>
     </message>
     <message>
         <source>layer</source>
-        <translation type="unfinished"></translation>
+        <translation>Schicht</translation>
     </message>
     <message>
         <source>Material</source>
-        <translation type="unfinished"></translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>Settled depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfüllhöhe, gesetzt</translation>
     </message>
     <message>
         <source>At the right, if sloped</source>
-        <translation type="unfinished"></translation>
+        <translation>Am rechten Ende, falls schräg</translation>
     </message>
     <message>
         <source>Water by volume</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasseranteil (Volumen)</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::BoxPage</name>
     <message>
         <source>Box</source>
-        <translation type="unfinished"></translation>
+        <translation>Becken</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Stands on</source>
-        <translation type="unfinished"></translation>
+        <translation>Steht auf</translation>
     </message>
     <message>
         <source>Inner length</source>
-        <translation type="unfinished"></translation>
+        <translation>Innenlänge</translation>
     </message>
     <message>
         <source>Inner width, front to back</source>
-        <translation type="unfinished"></translation>
+        <translation>Innenbreite, vorn bis hinten</translation>
     </message>
     <message>
         <source>Inner height</source>
-        <translation type="unfinished"></translation>
+        <translation>Innenhöhe</translation>
     </message>
     <message>
         <source>Walls</source>
-        <translation type="unfinished"></translation>
+        <translation>Wände</translation>
     </message>
     <message>
         <source>Wall thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Wanddicke</translation>
     </message>
     <message>
         <source>Base</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodenplatte</translation>
     </message>
     <message>
         <source>Base thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke der Bodenplatte</translation>
     </message>
     <message>
         <source>Top</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberseite</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Open share of the mesh</source>
-        <translation type="unfinished"></translation>
+        <translation>Offener Anteil des Gitters</translation>
     </message>
     <message>
         <source>Covers on the top</source>
-        <translation type="unfinished"></translation>
+        <translation>Abdeckungen auf der Oberseite</translation>
     </message>
     <message>
         <source>cover</source>
-        <translation type="unfinished"></translation>
+        <translation>Abdeckung</translation>
     </message>
     <message>
         <source>Material</source>
-        <translation type="unfinished"></translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>From the left</source>
-        <translation type="unfinished"></translation>
+        <translation>Von links</translation>
     </message>
     <message>
         <source>From the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Von vorn</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>Vents</source>
-        <translation type="unfinished"></translation>
+        <translation>Lüftungen</translation>
     </message>
     <message>
         <source>vent</source>
-        <translation type="unfinished"></translation>
+        <translation>Lüftung</translation>
     </message>
     <message>
         <source>Free area</source>
-        <translation type="unfinished"></translation>
+        <translation>Freier Querschnitt</translation>
     </message>
     <message>
         <source>Height above the base</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe über der Bodenplatte</translation>
     </message>
     <message>
         <source>Walls of another make</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichende Wände</translation>
     </message>
     <message>
         <source>wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Wand</translation>
     </message>
     <message>
         <source>Wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Wand</translation>
     </message>
     <message>
         <source>Thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke</translation>
     </message>
     <message>
         <source>Backdrops and insulation</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkleidungen und Dämmung</translation>
     </message>
     <message>
         <source>lining</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkleidung</translation>
     </message>
     <message>
         <source>Side of the wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Wandseite</translation>
+    </message>
+    <message>
+        <source>Takes over from</source>
+        <translation>Löst ab</translation>
+    </message>
+    <message>
+        <source>no other box</source>
+        <translation>kein anderes Terrarium</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::BudgetPage</name>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>Title</source>
-        <translation type="unfinished"></translation>
+        <translation>Titel</translation>
     </message>
     <message>
         <source>Currency</source>
-        <translation type="unfinished"></translation>
+        <translation>Währung</translation>
     </message>
     <message>
         <source>Official rules of</source>
-        <translation type="unfinished"></translation>
+        <translation>Amtliche Regeln von</translation>
     </message>
     <message>
         <source>Budget</source>
-        <translation type="unfinished"></translation>
+        <translation>Budget</translation>
     </message>
     <message>
         <source>Years to look ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>Betrachtete Jahre</translation>
     </message>
     <message>
         <source>Discount rate a year</source>
-        <translation type="unfinished"></translation>
+        <translation>Zinssatz im Jahr</translation>
     </message>
     <message>
         <source>Price level</source>
-        <translation type="unfinished"></translation>
+        <translation>Preisniveau</translation>
     </message>
     <message>
         <source>low</source>
-        <translation type="unfinished"></translation>
+        <translation>niedrig</translation>
     </message>
     <message>
         <source>typical</source>
-        <translation type="unfinished"></translation>
+        <translation>üblich</translation>
     </message>
     <message>
         <source>high</source>
-        <translation type="unfinished"></translation>
+        <translation>hoch</translation>
     </message>
     <message>
         <source>Packs</source>
-        <translation type="unfinished"></translation>
+        <translation>Packungen</translation>
     </message>
     <message>
         <source>the cheapest</source>
-        <translation type="unfinished"></translation>
+        <translation>am günstigsten</translation>
     </message>
     <message>
         <source>the fewest</source>
-        <translation type="unfinished"></translation>
+        <translation>möglichst wenige</translation>
     </message>
     <message>
         <source>the least left over</source>
-        <translation type="unfinished"></translation>
+        <translation>möglichst wenig Rest</translation>
     </message>
     <message>
         <source>as usual: the cheapest</source>
-        <translation type="unfinished"></translation>
+        <translation>wie üblich: am günstigsten</translation>
     </message>
     <message>
         <source>Bought at</source>
-        <translation type="unfinished"></translation>
+        <translation>Gekauft bei</translation>
     </message>
     <message>
         <source>wherever it is cheapest</source>
-        <translation type="unfinished"></translation>
+        <translation>wo es am günstigsten ist</translation>
     </message>
     <message>
         <source>Set aside for surprises</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve für Unvorhergesehenes</translation>
     </message>
     <message>
         <source>Already on the shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Schon vorhanden</translation>
     </message>
     <message>
         <source>owned item</source>
-        <translation type="unfinished"></translation>
+        <translation>vorhandener Artikel</translation>
     </message>
     <message>
         <source>Item</source>
-        <translation type="unfinished"></translation>
+        <translation>Artikel</translation>
     </message>
     <message>
         <source>Quantity</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge</translation>
     </message>
     <message>
         <source>Age</source>
-        <translation type="unfinished"></translation>
+        <translation>Alter</translation>
     </message>
     <message>
         <source>Left out or replaced</source>
-        <translation type="unfinished"></translation>
+        <translation>Weggelassen oder ersetzt</translation>
     </message>
     <message>
         <source>change</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1: left out</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: weggelassen</translation>
     </message>
     <message>
         <source>Need</source>
-        <translation type="unfinished"></translation>
+        <translation>Bedarf</translation>
     </message>
     <message>
         <source>Buy instead</source>
-        <translation type="unfinished"></translation>
+        <translation>Stattdessen kaufen</translation>
     </message>
     <message>
         <source>nothing: left out</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts: weggelassen</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>Lines of your own</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene Zeilen</translation>
     </message>
     <message>
         <source>line</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile</translation>
     </message>
     <message>
         <source>Something else</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwas anderes</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Was</translation>
     </message>
     <message>
         <source>How many</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzahl</translation>
     </message>
     <message>
         <source>Price of one</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelpreis</translation>
     </message>
     <message>
         <source>Again after</source>
-        <translation type="unfinished"></translation>
+        <translation>Erneut nach</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::CommandFinder</name>
     <message>
         <source>What do you want to do?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was möchten Sie tun?</translation>
     </message>
     <message>
         <source>A word of it, for example: print</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Wort daraus, zum Beispiel: drucken</translation>
     </message>
     <message>
         <source>What to look for in the menus</source>
-        <translation type="unfinished"></translation>
+        <translation>Wonach in den Menüs gesucht wird</translation>
     </message>
     <message>
         <source>What the menus can do</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Menüs können</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::ComparisonChoice</name>
     <message>
         <source>%1 as saved on %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, gespeichert am %2</translation>
     </message>
     <message>
         <source>Compare with another plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit einem anderen Plan vergleichen</translation>
     </message>
     <message>
         <source>%1 as kept at %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, gemerkt um %2</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::ComparisonView</name>
     <message>
         <source>Only what &amp;differs</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur &amp;Unterschiede</translation>
     </message>
     <message>
         <source>C&amp;lose comparison</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleich &amp;schließen</translation>
     </message>
     <message>
         <source>This plan beside the other</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Plan neben dem anderen</translation>
     </message>
     <message>
         <source>Figure</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennwert</translation>
     </message>
     <message>
         <source>Other plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderer Plan</translation>
     </message>
     <message>
         <source>This plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Plan</translation>
     </message>
     <message>
         <source>Change</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung</translation>
     </message>
     <message>
         <source>Compared with %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleich mit %1</translation>
     </message>
     <message>
         <source>The other plan is being worked out…</source>
-        <translation type="unfinished"></translation>
+        <translation>Der andere Plan wird berechnet…</translation>
     </message>
     <message>
         <source>%1. The new figures are being worked out…</source>
-        <translation type="unfinished"></translation>
+        <translation>%1. Die neuen Zahlen werden berechnet…</translation>
     </message>
     <message>
         <source>this plan</source>
-        <translation type="unfinished"></translation>
+        <translation>dieser Plan</translation>
     </message>
     <message>
         <source>Nothing differs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Unterschiede.</translation>
     </message>
     <message>
         <source>The prices are invented examples.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Preise sind erfundene Beispiele.</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::CostsView</name>
     <message>
         <source>Line: typical. Band: low to high.</source>
-        <translation type="unfinished"></translation>
+        <translation>Linie: üblich. Band: niedrig bis hoch.</translation>
     </message>
     <message>
         <source>Costs</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten</translation>
     </message>
     <message>
         <source>Cost, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten, %1</translation>
     </message>
     <message>
         <source>Low</source>
-        <translation type="unfinished"></translation>
+        <translation>Niedrig</translation>
     </message>
     <message>
         <source>Typical</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich</translation>
     </message>
     <message>
         <source>High</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoch</translation>
     </message>
     <message>
         <source>Typically %1 to begin, %2 a year.</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich sind %1 zu Beginn und %2 im Jahr.</translation>
     </message>
     <message>
         <source>The price list is in another currency than the plan, so nothing is costed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Preisliste hat eine andere Währung als der Plan, deshalb werden keine Kosten berechnet.</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::CourseChart</name>
     <message>
         <source>Temperatures over hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperaturen über die Stunden</translation>
     </message>
     <message>
         <source>harmful over %1</source>
-        <translation type="unfinished"></translation>
+        <translation>schädlich über %1</translation>
     </message>
     <message>
         <source>harmful under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>schädlich unter %1</translation>
     </message>
     <message>
         <source>room</source>
-        <translation type="unfinished"></translation>
+        <translation>Raum</translation>
     </message>
     <message>
         <source>Hours since the lamps went on</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden seit dem Einschalten der Lampen</translation>
     </message>
     <message>
         <source>Hours since everything was switched on</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden, seit alles eingeschaltet wurde</translation>
     </message>
     <message>
         <source>Hours since it began</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden seit dem Beginn</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::CoursesView</name>
     <message>
         <source>Day or drill that the chart shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag oder Störfall, den das Diagramm zeigt</translation>
     </message>
     <message>
         <source>Sho&amp;w:</source>
-        <translation type="unfinished"></translation>
+        <translation>An&amp;zeigen:</translation>
     </message>
     <message>
         <source>Band: range. Hatched: target. Bar on top: lamps on. Drop: misting.</source>
-        <translation type="unfinished"></translation>
+        <translation>Band: Spanne. Schraffiert: Zielwert. Balken oben: Lampen an. Tropfen: Sprühen.</translation>
     </message>
     <message>
         <source>The hours are worked out last; they come in a moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Stunden werden zuletzt berechnet; sie kommen gleich.</translation>
     </message>
     <message>
         <source>What the course comes to</source>
-        <translation type="unfinished"></translation>
+        <translation>Was der Verlauf ergibt</translation>
     </message>
     <message>
         <source>Nothing is known of the hours of this box: its balance of heat found no solution.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über die Stunden in diesem Terrarium ist nichts bekannt: Die Wärmebilanz fand keine Lösung.</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::DrawingView</name>
     <message>
         <source>Drawing of the enclosure to scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßstäbliche Zeichnung des Terrariums</translation>
     </message>
     <message>
         <source>What the drawing shows over the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Zeichnung auf der Grundfläche zeigt</translation>
     </message>
     <message>
         <source>temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur</translation>
     </message>
     <message>
         <source>UV index</source>
-        <translation type="unfinished"></translation>
+        <translation>UV-Index</translation>
     </message>
     <message>
         <source>humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftfeuchte</translation>
     </message>
     <message>
         <source>&amp;Show:</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zeigen:</translation>
     </message>
     <message>
         <source>Case that the drawing shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Fall, den die Zeichnung zeigt</translation>
     </message>
     <message>
         <source>&amp;on a:</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fall:</translation>
     </message>
     <message>
         <source>w&amp;alls</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wände</translation>
     </message>
     <message>
         <source>Fold out the walls, with the top beside them</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wände ausklappen, daneben die Oberseite</translation>
     </message>
     <message>
         <source>&amp;grid</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Raster</translation>
     </message>
     <message>
         <source>Faint lines at round distances</source>
-        <translation type="unfinished"></translation>
+        <translation>Feine Linien in runden Abständen</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::ElementList</name>
     <message>
         <source>Add</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinzufügen</translation>
     </message>
     <message>
         <source>Add: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinzufügen: %1</translation>
     </message>
     <message>
         <source>Copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopieren</translation>
     </message>
     <message>
         <source>Copy: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopieren: %1</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Remove: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen: %1</translation>
     </message>
     <message>
         <source>Add %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hinzufügen</translation>
     </message>
     <message>
         <source>Copy %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kopieren</translation>
     </message>
     <message>
         <source>Remove %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 entfernen</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::EnclosureBar</name>
     <message>
         <source>Copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopieren</translation>
     </message>
     <message>
         <source>Copy this enclosure</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Terrarium kopieren</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Remove this enclosure</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Terrarium entfernen</translation>
     </message>
     <message>
         <source>Enclosure in view</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeigtes Terrarium</translation>
     </message>
     <message>
         <source>Add</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinzufügen</translation>
     </message>
     <message>
         <source>Add an enclosure</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Terrarium hinzufügen</translation>
     </message>
     <message>
         <source>Enclosure %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Terrarium %1</translation>
     </message>
     <message>
         <source>Add enclosure</source>
-        <translation type="unfinished"></translation>
+        <translation>Terrarium hinzufügen</translation>
     </message>
     <message>
         <source>%1, copy</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Kopie</translation>
     </message>
     <message>
         <source>Copy enclosure</source>
-        <translation type="unfinished"></translation>
+        <translation>Terrarium kopieren</translation>
     </message>
     <message>
         <source>Remove enclosure</source>
-        <translation type="unfinished"></translation>
+        <translation>Terrarium entfernen</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::EquipmentPage</name>
     <message>
         <source>Lamps, heaters and other equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Lampen, Heizer und andere Technik</translation>
     </message>
     <message>
         <source>device</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerät</translation>
     </message>
     <message>
         <source>power not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung nicht angegeben</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Power</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung</translation>
     </message>
     <message>
         <source>UV readings of the chosen lamp</source>
-        <translation type="unfinished"></translation>
+        <translation>UV-Messwerte der gewählten Lampe</translation>
     </message>
     <message>
         <source>From the maker&apos;s table or from a meter, without mesh between. One reading will do, a table says more. UV is never worked out from watts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus der Tabelle des Herstellers oder mit einem Messgerät, ohne Gitter dazwischen. Ein Messwert genügt, eine Tabelle sagt mehr. UV wird nie aus der Wattzahl berechnet.</translation>
     </message>
     <message>
         <source>Burnt when read</source>
-        <translation type="unfinished"></translation>
+        <translation>Brennstunden bei der Messung</translation>
     </message>
     <message>
         <source>UVI %1 at %2</source>
-        <translation type="unfinished"></translation>
+        <translation>UVI %1 bei %2</translation>
     </message>
     <message>
         <source>UV reading</source>
-        <translation type="unfinished"></translation>
+        <translation>UV-Messwert</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::FieldSet</name>
     <message>
         <source>Change “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ändern</translation>
     </message>
     <message>
         <source>not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht angegeben</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>“%1” is not an amount of money.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Geldbetrag.</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::FiguresView</name>
     <message>
         <source>Figures of the enclosure in view</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen zum gezeigten Terrarium</translation>
     </message>
     <message>
         <source>Figure</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennwert</translation>
     </message>
     <message>
         <source>Verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteil</translation>
     </message>
     <message>
         <source>Likely</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlich</translation>
     </message>
     <message>
         <source>Range</source>
-        <translation type="unfinished"></translation>
+        <translation>Spanne</translation>
     </message>
     <message>
         <source>Target</source>
-        <translation type="unfinished"></translation>
+        <translation>Zielwert</translation>
     </message>
     <message>
         <source>What decides the range</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Spanne bestimmt</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::FindingsView</name>
     <message>
         <source>Findings, most serious first</source>
-        <translation type="unfinished"></translation>
+        <translation>Befunde, die schwerwiegendsten zuerst</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::FirstSetup</name>
     <message>
         <source>%1 × %2, %3 high</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2, %3 hoch</translation>
     </message>
     <message>
         <source>A first plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein erster Plan</translation>
     </message>
     <message>
         <source>&amp;Back</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zurück</translation>
     </message>
     <message>
         <source>&amp;Next</source>
-        <translation type="unfinished"></translation>
+        <translation>We&amp;iter</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>Who is to live in it? Everything else follows from that. One animal is a sound choice: most of these species live alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer soll darin leben? Daraus ergibt sich alles Übrige. Ein einzelnes Tier ist eine gute Wahl: Die meisten dieser Arten leben allein.</translation>
     </message>
     <message>
         <source>&amp;Species</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;rt</translation>
     </message>
     <message>
         <source>How &amp;many</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Anzahl</translation>
     </message>
     <message>
         <source>&amp;Length of each now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzige &amp;Länge je Tier</translation>
     </message>
     <message>
         <source>Length is of the shell for turtles and tortoises, from snout to vent for lizards and frogs, and the whole animal for snakes. Leave it empty where you don&apos;t know it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemeint ist bei Schildkröten die Panzerlänge, bei Echsen und Fröschen die Kopf-Rumpf-Länge, bei Schlangen die Gesamtlänge. Leer lassen, wenn sie nicht bekannt ist.</translation>
     </message>
     <message>
         <source>How warm is the room? A thermometer left there for some days tells. What stays empty is taken as a wide range, and the results are as wide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie warm ist der Raum? Ein Thermometer, das einige Tage dort liegt, zeigt es. Was leer bleibt, wird als weite Spanne angenommen, und entsprechend weit sind die Ergebnisse.</translation>
     </message>
     <message>
         <source>Winter, by &amp;day</source>
-        <translation type="unfinished"></translation>
+        <translation>Winter, &amp;tags</translation>
     </message>
     <message>
         <source>Winter, by &amp;night</source>
-        <translation type="unfinished"></translation>
+        <translation>Winter, &amp;nachts</translation>
     </message>
     <message>
         <source>Summer, by d&amp;ay</source>
-        <translation type="unfinished"></translation>
+        <translation>Sommer, ta&amp;gs</translation>
     </message>
     <message>
         <source>Summer, by n&amp;ight</source>
-        <translation type="unfinished"></translation>
+        <translation>Sommer, na&amp;chts</translation>
     </message>
     <message>
         <source>In a &amp;heat wave</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei &amp;Hitzewelle</translation>
     </message>
     <message>
         <source>the smallest usual size that is large enough</source>
-        <translation type="unfinished"></translation>
+        <translation>die kleinste übliche Größe, die ausreicht</translation>
     </message>
     <message>
         <source>a size of my own</source>
-        <translation type="unfinished"></translation>
+        <translation>eine eigene Größe</translation>
     </message>
     <message>
         <source>&amp;Length inside</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Länge innen</translation>
     </message>
     <message>
         <source>Wi&amp;dth inside</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Breite innen</translation>
     </message>
     <message>
         <source>&amp;Height inside</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Höhe innen</translation>
     </message>
     <message>
         <source>What box is it to be? The floor has to be enough for the animals when they are grown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was für ein Terrarium soll es sein? Die Grundfläche muss für die ausgewachsenen Tiere reichen.</translation>
     </message>
     <message>
         <source>&amp;Size</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Größe</translation>
     </message>
     <message>
         <source>&amp;Walls and base</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wände und Boden</translation>
     </message>
     <message>
         <source>Looking for equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Technik wird gesucht</translation>
     </message>
     <message>
         <source>What was found</source>
-        <translation type="unfinished"></translation>
+        <translation>Ergebnis der Suche</translation>
     </message>
     <message>
         <source>%1: first plan</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: erster Plan</translation>
     </message>
     <message>
         <source>%1: enough for them by every space rule of their sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: nach allen Platzregeln des Datenblatts groß genug.</translation>
     </message>
     <message>
         <source>%1: whether that is enough is not known, for no space rule applies.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Ob das reicht, ist nicht bekannt, denn keine Platzregel trifft zu.</translation>
     </message>
     <message>
         <source>No usual size is enough for them. The largest, %1, falls short too: they need a room or a pen of their own, or fewer animals.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine übliche Größe reicht für sie. Auch die größte, %1, reicht nicht: Nötig sind ein eigener Raum oder ein Gehege, oder weniger Tiere.</translation>
     </message>
     <message>
         <source>%1 is too small for them by the rules of their sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist nach den Regeln des Datenblatts zu klein für sie.</translation>
     </message>
     <message>
         <source>The animals</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tiere</translation>
     </message>
     <message>
         <source>The room</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Raum</translation>
     </message>
     <message>
         <source>The box</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Becken</translation>
     </message>
     <message>
         <source>What heats and lights it</source>
-        <translation type="unfinished"></translation>
+        <translation>Was heizt und beleuchtet</translation>
     </message>
     <message>
         <source>Step %1 of %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt %1 von %2: %3</translation>
     </message>
     <message>
         <source>&amp;Make this plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Plan &amp;anlegen</translation>
     </message>
     <message>
         <source>Without lamps and heaters: I choose them myself</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Lampen und Heizung: Die wähle ich selbst</translation>
     </message>
     <message>
         <source>Looking for lamps and heaters that keep every place in its target, in winter and in summer. This takes some seconds; you need not wait for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesucht werden Lampen und Heizgeräte, mit denen jeder Platz im Winter wie im Sommer im Zielbereich bleibt. Das dauert einige Sekunden; man muss nicht darauf warten.</translation>
     </message>
     <message>
         <source>Nothing was found: too little is known for a prediction.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts gefunden: Für eine Vorhersage ist zu wenig bekannt.</translation>
     </message>
     <message>
         <source>These keep every place in its target, by the likely figures. Prove them with thermometers before an animal moves in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Damit bleibt nach den wahrscheinlichen Werten jeder Platz im Zielbereich. Vor dem Einzug eines Tieres mit Thermometern nachprüfen.</translation>
     </message>
     <message>
         <source>Nothing that was tried keeps every place in its target. These come nearest; the findings will say what is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts von dem, was versucht wurde, hält jeden Platz im Zielbereich. Dies kommt am nächsten; was fehlt, sagen die Befunde.</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::FittingsPage</name>
     <message>
         <source>Bowls, hides and furniture</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalen, Verstecke und Einrichtung</translation>
     </message>
     <message>
         <source>fitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Einrichtungsteil</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>From the left</source>
-        <translation type="unfinished"></translation>
+        <translation>Von links</translation>
     </message>
     <message>
         <source>From the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Von vorn</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>Height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>Turned by</source>
-        <translation type="unfinished"></translation>
+        <translation>Gedreht um</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht</translation>
     </message>
     <message>
         <source>Water depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Wassertiefe</translation>
     </message>
     <message>
         <source>Animals can walk on it</source>
-        <translation type="unfinished"></translation>
+        <translation>Begehbar für Tiere</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::FormPanel</name>
     <message>
         <source>Chapters of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Kapitel des Plans</translation>
     </message>
     <message>
         <source>Animals</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiere</translation>
     </message>
     <message>
         <source>Box</source>
-        <translation type="unfinished"></translation>
+        <translation>Becken</translation>
     </message>
     <message>
         <source>Bed</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodengrund</translation>
     </message>
     <message>
         <source>Furniture</source>
-        <translation type="unfinished"></translation>
+        <translation>Einrichtung</translation>
     </message>
     <message>
         <source>Equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Technik</translation>
     </message>
     <message>
         <source>Water and light</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser und Licht</translation>
     </message>
     <message>
         <source>Readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte</translation>
     </message>
     <message>
         <source>Site and room</source>
-        <translation type="unfinished"></translation>
+        <translation>Standort und Raum</translation>
     </message>
     <message>
         <source>Budget</source>
-        <translation type="unfinished"></translation>
+        <translation>Budget</translation>
+    </message>
+</context>
+<context>
+    <name>loam::desk::GrowthChart</name>
+    <message>
+        <source>Lengths by day</source>
+        <translation>Längen nach Tagen</translation>
+    </message>
+    <message>
+        <source>Weights by day</source>
+        <translation>Gewichte nach Tagen</translation>
+    </message>
+    <message>
+        <source>Length, %1 (dashed: what published growth makes expected)</source>
+        <translation>Länge, %1 (gestrichelt: nach veröffentlichtem Wachstum zu erwarten)</translation>
+    </message>
+    <message>
+        <source>Weight, %1</source>
+        <translation>Gewicht, %1</translation>
+    </message>
+</context>
+<context>
+    <name>loam::desk::GrowthView</name>
+    <message>
+        <source>Animal</source>
+        <translation>Tier</translation>
+    </message>
+    <message>
+        <source>What the measurements tell</source>
+        <translation>Was die Messungen sagen</translation>
+    </message>
+    <message>
+        <source>Nothing has been measured over time yet. In the chapter “Animals” enter a day with length and weight, every month or so: growth is then set against what is published, and a loss of weight is told before it is a danger.</source>
+        <translation>Noch wurde nichts über die Zeit gemessen. Im Kapitel „Tiere“ etwa jeden Monat einen Tag mit Länge und Gewicht eintragen: Dann wird das Wachstum mit veröffentlichten Werten verglichen, und ein Gewichtsverlust fällt auf, bevor er gefährlich wird.</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::HideButton</name>
     <message>
         <source>Hide this line</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Zeile ausblenden</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::HumidityStrip</name>
     <message>
         <source>Humidity at ground level over hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftfeuchte in Bodennähe über die Stunden</translation>
     </message>
     <message>
         <source>Humidity at ground level, cool side</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftfeuchte in Bodennähe, kühle Seite</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::NewItemDialog</name>
     <message>
         <source>one</source>
-        <translation type="unfinished"></translation>
+        <translation>einzeln</translation>
     </message>
     <message>
         <source>New item</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Artikel</translation>
     </message>
     <message>
         <source>&amp;Add it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hinzufügen</translation>
     </message>
     <message>
         <source>&amp;Bought for</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gekauft für</translation>
     </message>
     <message>
         <source>&amp;Name, without a brand</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Name, ohne Marke</translation>
     </message>
     <message>
         <source>&amp;How it is sold</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Verkaufsform</translation>
     </message>
     <message>
         <source>A pack h&amp;olds</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Inhalt der Packung</translation>
     </message>
     <message>
         <source>A pack &amp;costs</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Preis der Packung</translation>
     </message>
     <message>
         <source>Unit and useful life are taken from an item for the same purpose; the table shows them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit und Nutzungsdauer werden von einem Artikel für denselben Zweck übernommen; sie stehen in der Tabelle.</translation>
     </message>
     <message>
         <source>It needs a name, a pack with an amount above zero, and a price.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig sind ein Name, eine Packung mit einer Menge über null und ein Preis.</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::OverviewView</name>
     <message>
         <source>All enclosures</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Terrarien</translation>
     </message>
     <message>
         <source>Enclosure</source>
-        <translation type="unfinished"></translation>
+        <translation>Terrarium</translation>
     </message>
     <message>
         <source>Verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteil</translation>
     </message>
     <message>
         <source>Floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche</translation>
     </message>
     <message>
         <source>Needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Benötigt</translation>
     </message>
     <message>
         <source>Connected</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeschlossen</translation>
     </message>
     <message>
         <source>Energy a year</source>
-        <translation type="unfinished"></translation>
+        <translation>Energie im Jahr</translation>
     </message>
     <message>
         <source>Its cost</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten dafür</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::PlanDocument</name>
     <message>
         <source>Unnamed plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Unbenannter Plan</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::PlanFiles</name>
     <message>
         <source>Unsaved changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungespeicherte Änderungen</translation>
     </message>
     <message>
         <source>“%1” has changes that are not saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ enthält Änderungen, die nicht gespeichert sind.</translation>
     </message>
     <message>
         <source>Save them first?</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher speichern?</translation>
     </message>
     <message>
         <source>Save</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern</translation>
     </message>
     <message>
         <source>Discard changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungen verwerfen</translation>
     </message>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished"></translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>Open plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan öffnen</translation>
     </message>
     <message>
         <source>plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>Save plan as</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan speichern unter</translation>
     </message>
     <message>
         <source>The plan was not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan wurde nicht gespeichert</translation>
     </message>
     <message>
         <source>Your work is still here. Save it under another name or in another folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Arbeit ist noch da. Unter einem anderen Namen oder in einem anderen Ordner speichern.</translation>
     </message>
     <message>
         <source>This plan can&apos;t be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Plan lässt sich nicht öffnen</translation>
     </message>
     <message>
         <source>“%1” can&apos;t be opened. Nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ lässt sich nicht öffnen. Nichts wurde geändert.</translation>
     </message>
     <message numerus="yes">
         <source>… and %n more, listed under details.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>… und %n weitere, unter Details aufgeführt.</numerusform>
+            <numerusform>… und %n weitere, unter Details aufgeführt.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>loam::desk::Preferences</name>
+    <message>
+        <source>As the desktop</source>
+        <translation>Wie der Desktop</translation>
+    </message>
+    <message>
+        <source>Preferences</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>The language changes when Loamstead is next started.</source>
+        <translation>Die Sprache wechselt beim nächsten Start von Loamstead.</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>&amp;Sprache</translation>
+    </message>
+    <message>
+        <source>&amp;Units</source>
+        <translation>&amp;Einheiten</translation>
+    </message>
+    <message>
+        <source>Metric (cm, kg, °C)</source>
+        <translation>Metrisch (cm, kg, °C)</translation>
+    </message>
+    <message>
+        <source>US (in, lb, °F)</source>
+        <translation>US (in, lb, °F)</translation>
+    </message>
+    <message>
+        <source>&amp;Appearance</source>
+        <translation>&amp;Darstellung</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Licht</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Dunkel</translation>
+    </message>
+    <message>
+        <source>&amp;Paper</source>
+        <translation>&amp;Papier</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>US Letter</source>
+        <translation>US Letter</translation>
+    </message>
+    <message>
+        <source>Price l&amp;ists…</source>
+        <translation>Preis&amp;listen …</translation>
+    </message>
+    <message>
+        <source>Currency</source>
+        <translation>Währung</translation>
+    </message>
+    <message>
+        <source>%1, from the price list in use: “%2”</source>
+        <translation>%1, aus der verwendeten Preisliste: „%2“</translation>
+    </message>
+    <message>
+        <source>club, rescue or keeper; may stay empty</source>
+        <translation>Verein, Auffangstation oder Halter; darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>how the reader reaches you</source>
+        <translation>wie man Sie erreicht</translation>
+    </message>
+    <message>
+        <source>Contact on printed sheets</source>
+        <translation>Kontakt auf gedruckten Blättern</translation>
+    </message>
+    <message>
+        <source>&amp;Name on sheets</source>
+        <translation>&amp;Name auf Blättern</translation>
+    </message>
+    <message>
+        <source>&amp;Contact</source>
+        <translation>&amp;Kontakt</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::PriceChoice</name>
     <message>
         <source>It is in %1 and the other one in %2. Lists of one currency can be used together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie rechnet in %1, die andere in %2. Zusammen verwenden lassen sich nur Listen mit gleicher Währung.</translation>
     </message>
     <message>
         <source>Use a price list</source>
-        <translation type="unfinished"></translation>
+        <translation>Preisliste verwenden</translation>
     </message>
     <message>
         <source>Save the price list</source>
-        <translation type="unfinished"></translation>
+        <translation>Preisliste speichern</translation>
     </message>
     <message>
         <source>prices</source>
-        <translation type="unfinished"></translation>
+        <translation>Preise</translation>
     </message>
     <message>
         <source>The price list was not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Preisliste wurde nicht gespeichert</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::PriceDifferenceDialog</name>
     <message>
         <source>Two price lists</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Preislisten</translation>
     </message>
     <message>
         <source>First:</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste:</translation>
     </message>
     <message>
         <source>Second:</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweite:</translation>
     </message>
     <message>
         <source>What differs between the two price lists</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschiede der beiden Preislisten</translation>
     </message>
     <message>
         <source>Nothing differs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Unterschiede.</translation>
     </message>
     <message>
         <source>Rows that differ: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichende Zeilen: %1.</translation>
     </message>
     <message>
         <source>Export the difference</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschiede exportieren</translation>
     </message>
     <message>
         <source>price-difference</source>
-        <translation type="unfinished"></translation>
+        <translation>preisvergleich</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::PriceEditor</name>
     <message>
         <source>What is wrong with the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Was an der Liste nicht stimmt</translation>
     </message>
     <message>
         <source>&amp;Prices</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Preise</translation>
     </message>
     <message>
         <source>&amp;List and terms</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Liste und Bedingungen</translation>
     </message>
     <message>
         <source>Show rows with…</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen zeigen mit …</translation>
     </message>
     <message>
         <source>Show only rows with this text</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur Zeilen mit diesem Text zeigen</translation>
     </message>
     <message>
         <source>New &amp;item…</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer &amp;Artikel…</translation>
     </message>
     <message>
         <source>Further pac&amp;k</source>
-        <translation type="unfinished"></translation>
+        <translation>Weitere Pac&amp;kung</translation>
     </message>
     <message>
         <source>Another size of the item that is chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere Größe des gewählten Artikels</translation>
     </message>
     <message>
         <source>&amp;Take out</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Entfernen</translation>
     </message>
     <message>
         <source>Takes the chosen packs out of the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernt die gewählten Packungen aus der Liste</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rückgängig</translation>
     </message>
     <message>
         <source>&amp;Redo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wiederholen</translation>
     </message>
     <message>
         <source>Prices, a row for each pack</source>
-        <translation type="unfinished"></translation>
+        <translation>Preise, eine Zeile je Packung</translation>
     </message>
     <message>
         <source>&amp;Save</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Speichern</translation>
     </message>
     <message>
         <source>&amp;Close</source>
-        <translation type="unfinished"></translation>
+        <translation>S&amp;chließen</translation>
     </message>
     <message>
         <source>Price list</source>
-        <translation type="unfinished"></translation>
+        <translation>Preisliste</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2: %3</translation>
     </message>
     <message>
         <source>First mend what is wrong with the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst beheben, was an der Liste nicht stimmt.</translation>
     </message>
     <message>
         <source>Further pack</source>
-        <translation type="unfinished"></translation>
+        <translation>Weitere Packung</translation>
     </message>
     <message>
         <source>New item</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Artikel</translation>
     </message>
     <message>
         <source>Take out</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>The price list was not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Preisliste wurde nicht gespeichert</translation>
     </message>
     <message>
         <source>Saved as “%1”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert als „%1“.</translation>
     </message>
     <message>
         <source>Unsaved changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungespeicherte Änderungen</translation>
     </message>
     <message>
         <source>The price list has changes that are not saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Preisliste enthält Änderungen, die nicht gespeichert sind.</translation>
     </message>
     <message>
         <source>The price list has changes that are not saved, and can&apos;t be saved before what is wrong with it is mended.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Preisliste enthält Änderungen, die nicht gespeichert sind und sich erst speichern lassen, wenn die Fehler darin behoben sind.</translation>
     </message>
     <message>
         <source>&amp;Discard them</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Verwerfen</translation>
     </message>
     <message>
         <source>Go on &amp;editing</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Weiter bearbeiten</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::PriceListsDialog</name>
     <message>
         <source>Price lists</source>
-        <translation type="unfinished"></translation>
+        <translation>Preislisten</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished"></translation>
+        <translation>Ort</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>Currency</source>
-        <translation type="unfinished"></translation>
+        <translation>Währung</translation>
     </message>
     <message>
         <source>Packs</source>
-        <translation type="unfinished"></translation>
+        <translation>Packungen</translation>
     </message>
     <message>
         <source>In use</source>
-        <translation type="unfinished"></translation>
+        <translation>In Gebrauch</translation>
     </message>
     <message>
         <source>&amp;Use it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Verwenden</translation>
     </message>
     <message>
         <source>Use it t&amp;oo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mitverwenden</translation>
     </message>
     <message>
         <source>Buys from several lists, each a place of its own, wherever the whole comes cheapest</source>
-        <translation type="unfinished"></translation>
+        <translation>Kauft nach mehreren Listen ein, jede ein eigener Händler, so, wie es insgesamt am wenigsten kostet</translation>
     </message>
     <message>
         <source>&amp;Edit…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bearbeiten…</translation>
     </message>
     <message>
         <source>&amp;Copy it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kopieren</translation>
     </message>
     <message>
         <source>Beside the one in use…</source>
-        <translation type="unfinished"></translation>
+        <translation>Neben die verwendete stellen…</translation>
     </message>
     <message>
         <source>&amp;Take in a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Datei aufnehmen…</translation>
     </message>
     <message>
         <source>&amp;Write it to a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;In eine Datei schreiben…</translation>
     </message>
     <message>
         <source>&amp;Delete…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Löschen…</translation>
     </message>
     <message>
         <source>can&apos;t be read</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht lesbar</translation>
     </message>
     <message>
         <source>in use</source>
-        <translation type="unfinished"></translation>
+        <translation>in Gebrauch</translation>
     </message>
     <message>
         <source>Comes with the program; a copy of it can be changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehört zum Programm; eine Kopie davon lässt sich ändern.</translation>
     </message>
     <message>
         <source>Kept with the program as %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim Programm abgelegt als %1.</translation>
     </message>
     <message>
         <source>A file of its own: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine eigene Datei: %1</translation>
     </message>
     <message>
         <source>Prices of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Preise vom %1.</translation>
     </message>
     <message>
         <source>Leave it &amp;off</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nicht mitverwenden</translation>
     </message>
     <message>
         <source>The price list was not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Preisliste wurde nicht gespeichert</translation>
     </message>
     <message>
         <source>Take in a price list</source>
-        <translation type="unfinished"></translation>
+        <translation>Preisliste aufnehmen</translation>
     </message>
     <message>
         <source>Delete this price list?</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Preisliste löschen?</translation>
     </message>
     <message>
         <source>“%1” is deleted. It can be taken back from the waste bin where the desktop has one.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ wird gelöscht. Aus dem Papierkorb lässt sich die Liste zurückholen, wo der Desktop einen hat.</translation>
     </message>
     <message>
         <source>&amp;Delete it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Löschen</translation>
     </message>
     <message>
         <source>&amp;Keep it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Behalten</translation>
     </message>
     <message>
         <source>The price list was not deleted</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Preisliste wurde nicht gelöscht</translation>
     </message>
     <message>
         <source>Nothing to compare with</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts zum Vergleichen</translation>
     </message>
     <message>
         <source>The list in use can&apos;t be read any more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die verwendete Liste lässt sich nicht mehr lesen.</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::PriceTableModel</name>
     <message>
         <source>Change “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ändern</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::PriceTerms</name>
     <message>
         <source>“%1” is not an amount of money.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Geldbetrag.</translation>
     </message>
     <message>
         <source>“%1” is not what delivery costs. Write one price, or the least, the typical and the most with dashes between.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Angabe für Lieferkosten. Einen Preis schreiben oder den niedrigsten, den üblichen und den höchsten mit Strichen dazwischen.</translation>
     </message>
     <message>
         <source>The list</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste</translation>
     </message>
     <message>
         <source>How it is sold</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkauf</translation>
     </message>
     <message>
         <source>Change “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ändern</translation>
     </message>
     <message>
         <source>&amp;Name of the list</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Name der Liste</translation>
     </message>
     <message>
         <source>What you will know it by</source>
-        <translation type="unfinished"></translation>
+        <translation>Woran Sie die Liste wiedererkennen</translation>
     </message>
     <message>
         <source>&amp;Date of the prices</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Datum der Preise</translation>
     </message>
     <message>
         <source>Year-month-day, for example 2026-11-01</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr-Monat-Tag, zum Beispiel 2026-11-01</translation>
     </message>
     <message>
         <source>&amp;Currency</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Währung</translation>
     </message>
     <message>
         <source>Its three letters, for example EUR</source>
-        <translation type="unfinished"></translation>
+        <translation>Die drei Buchstaben, zum Beispiel EUR</translation>
     </message>
     <message>
         <source>&amp;Place</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ort</translation>
     </message>
     <message>
         <source>Where the prices were taken</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo die Preise erhoben wurden</translation>
     </message>
     <message>
         <source>Bought &amp;at</source>
-        <translation type="unfinished"></translation>
+        <translation>Gekauft &amp;bei</translation>
     </message>
     <message>
         <source>What kind of place: shop, online, club. It stands beside each line of an order from several places.</source>
-        <translation type="unfinished"></translation>
+        <translation>Art der Bezugsquelle: Laden, online, Verein. Sie steht neben jeder Zeile einer Bestellung bei mehreren Händlern.</translation>
     </message>
     <message>
         <source>The prices are &amp;invented examples</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Preise sind &amp;erfundene Beispiele</translation>
     </message>
     <message>
         <source>Every sheet with such prices says so</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Blatt mit solchen Preisen weist darauf hin</translation>
     </message>
     <message>
         <source>Change whether the prices are invented</source>
-        <translation type="unfinished"></translation>
+        <translation>Ändern, ob die Preise erfunden sind</translation>
     </message>
     <message>
         <source>De&amp;livery</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Lieferung</translation>
     </message>
     <message>
         <source>What it costs to have an order brought: one price, or least – typical – most. Empty: it is fetched.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Lieferung einer Bestellung kostet: ein Preis oder niedrigster – üblicher – höchster. Leer: Es wird abgeholt.</translation>
     </message>
     <message>
         <source>&amp;Free from</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Frei ab</translation>
     </message>
     <message>
         <source>Goods of this much are brought for nothing. Empty: never.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab diesem Warenwert ist die Lieferung kostenlos. Leer: nie.</translation>
     </message>
     <message>
         <source>First say what delivery costs, then from how much on it is free.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst angeben, was die Lieferung kostet, dann, ab wann sie frei ist.</translation>
     </message>
     <message>
         <source>Ta&amp;x on top</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Steuer zusätzlich</translation>
     </message>
     <message>
         <source>In per cent of goods and delivery. Empty: it is in the prices.</source>
-        <translation type="unfinished"></translation>
+        <translation>In Prozent von Ware und Lieferung. Leer: in den Preisen enthalten.</translation>
     </message>
     <message>
         <source>“%1” is not a share in per cent.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Anteil in Prozent.</translation>
     </message>
     <message>
         <source>Least o&amp;rder</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mindestbestellung</translation>
     </message>
     <message>
         <source>Smaller orders of goods are not taken. Empty: all are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestellungen mit geringerem Warenwert werden nicht angenommen. Leer: alle werden angenommen.</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::QuantityField</name>
     <message>
         <source>Not stated. The program uses %1 meanwhile.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht angegeben. Das Programm rechnet einstweilen mit %1.</translation>
     </message>
     <message>
         <source>“%1” is not a number.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Zahl.</translation>
     </message>
     <message>
         <source>“%1” is not a figure in %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Angabe in %2.</translation>
     </message>
     <message>
         <source>This must lie within %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Wert muss in diesem Bereich liegen: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>loam::desk::ReadingPlot</name>
+    <message>
+        <source>Readings against what was expected</source>
+        <translation>Messwerte und was erwartet wurde</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1: read %2, expected %3, %4</source>
+        <translation>%1: abgelesen %2, erwartet %3, %4</translation>
+    </message>
+    <message>
+        <source>Dot: read, with its accuracy; hollow: not used. Open bar: expected by the plan alone. Filled bar: expected with the readings.</source>
+        <translation>Punkt: abgelesen, mit Genauigkeit; hohl: nicht verwendet. Offener Balken: allein nach dem Plan erwartet. Gefüllter Balken: mit den Messwerten erwartet.</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::ReadingsPage</name>
     <message>
         <source>not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht angegeben</translation>
     </message>
     <message>
         <source>Thermometer readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermometer-Messwerte</translation>
     </message>
     <message>
         <source>Readings from the finished box, hours after anything was changed, narrow what is expected. They hold for the box as it is planned here: remove them when lamps, covers or places change.</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte aus dem fertigen Terrarium, Stunden nach der letzten Änderung abgelesen, engen ein, was zu erwarten ist. Sie gelten für das Terrarium, wie es hier geplant ist: Sie sind zu entfernen, wenn sich Lampen, Abdeckungen oder Plätze ändern.</translation>
     </message>
     <message>
         <source>reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwert</translation>
     </message>
     <message>
         <source>Measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessen</translation>
     </message>
     <message>
         <source>From the left</source>
-        <translation type="unfinished"></translation>
+        <translation>Von links</translation>
     </message>
     <message>
         <source>From the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Von vorn</translation>
     </message>
     <message>
         <source>Read</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelesen</translation>
     </message>
     <message>
         <source>Accuracy, plus or minus</source>
-        <translation type="unfinished"></translation>
+        <translation>Genauigkeit, plus/minus</translation>
     </message>
     <message>
         <source>Lamps</source>
-        <translation type="unfinished"></translation>
+        <translation>Lampen</translation>
     </message>
     <message>
         <source>on</source>
-        <translation type="unfinished"></translation>
+        <translation>an</translation>
     </message>
     <message>
         <source>off</source>
-        <translation type="unfinished"></translation>
+        <translation>aus</translation>
     </message>
     <message>
         <source>Room then</source>
-        <translation type="unfinished"></translation>
+        <translation>Raum dabei</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::ResultsPanel</name>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Befunde</translation>
     </message>
     <message>
         <source>Figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen</translation>
     </message>
     <message>
         <source>Hour by hour</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunde für Stunde</translation>
     </message>
     <message>
         <source>What if</source>
-        <translation type="unfinished"></translation>
+        <translation>Was wäre, wenn</translation>
     </message>
     <message>
         <source>Year</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr</translation>
     </message>
     <message>
         <source>Shopping</source>
-        <translation type="unfinished"></translation>
+        <translation>Einkauf</translation>
     </message>
     <message>
         <source>Costs</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten</translation>
     </message>
     <message>
         <source>Comparison</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleich</translation>
     </message>
     <message>
         <source>All boxes</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Terrarien</translation>
     </message>
     <message>
         <source>Working out the new figures; these are the last ones.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die neuen Zahlen werden berechnet; dies sind die vorigen.</translation>
+    </message>
+    <message>
+        <source>Growth</source>
+        <translation>Wachstum</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Messwerte</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::Sheet</name>
     <message>
         <source>cover</source>
-        <translation type="unfinished"></translation>
+        <translation>Abdeckung</translation>
     </message>
     <message>
         <source>Nothing is chosen. Tab goes from one thing to the next.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist gewählt. Die Tabulatortaste führt von einem Teil zum nächsten.</translation>
     </message>
     <message>
         <source>Resize %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe ändern: %1</translation>
     </message>
     <message>
         <source>Move %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschieben: %1</translation>
     </message>
     <message>
         <source>Take out %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen: %1</translation>
     </message>
     <message>
         <source>Turn %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehen: %1</translation>
     </message>
     <message>
         <source>Align %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrichten: %1</translation>
     </message>
     <message>
         <source>&amp;Show in the form</source>
-        <translation type="unfinished"></translation>
+        <translation>Im &amp;Formular zeigen</translation>
     </message>
     <message>
         <source>&amp;Turn by a quarter</source>
-        <translation type="unfinished"></translation>
+        <translation>Um 90° &amp;drehen</translation>
     </message>
     <message>
         <source>&amp;Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translation>D&amp;uplizieren</translation>
     </message>
     <message>
         <source>&amp;Align with</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ausrichten an</translation>
     </message>
     <message>
         <source>the &amp;left wall</source>
-        <translation type="unfinished"></translation>
+        <translation>der &amp;linken Wand</translation>
     </message>
     <message>
         <source>the &amp;right wall</source>
-        <translation type="unfinished"></translation>
+        <translation>der &amp;rechten Wand</translation>
     </message>
     <message>
         <source>the &amp;front</source>
-        <translation type="unfinished"></translation>
+        <translation>der &amp;Vorderseite</translation>
     </message>
     <message>
         <source>the &amp;back</source>
-        <translation type="unfinished"></translation>
+        <translation>der Rüc&amp;kseite</translation>
     </message>
     <message>
         <source>the middle of the l&amp;ength</source>
-        <translation type="unfinished"></translation>
+        <translation>der Mitte der Län&amp;ge</translation>
     </message>
     <message>
         <source>the middle of the &amp;width</source>
-        <translation type="unfinished"></translation>
+        <translation>der Mitte der &amp;Breite</translation>
     </message>
     <message>
         <source>Take &amp;out</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Entfernen</translation>
     </message>
     <message>
         <source>&amp;Larger</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Größer</translation>
     </message>
     <message>
         <source>S&amp;maller</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kleiner</translation>
     </message>
     <message>
         <source>&amp;Whole box</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganzes &amp;Terrarium</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::ShoppingView</name>
     <message>
         <source>&amp;Leave it out of the order</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus der Bestellung &amp;weglassen</translation>
     </message>
     <message>
         <source>Shopping list; the space bar ticks off what you have</source>
-        <translation type="unfinished"></translation>
+        <translation>Einkaufsliste; die Leertaste hakt ab, was vorhanden ist</translation>
     </message>
     <message>
         <source>Have it? Item</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorhanden? Artikel</translation>
     </message>
     <message>
         <source>Packs</source>
-        <translation type="unfinished"></translation>
+        <translation>Packungen</translation>
     </message>
     <message>
         <source>Each, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Je Stück, %1</translation>
     </message>
     <message>
         <source>Total, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe, %1</translation>
     </message>
     <message>
         <source>Left over</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleibt übrig</translation>
     </message>
     <message>
         <source>Needed because</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig, weil</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::SitePage</name>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>Night</source>
-        <translation type="unfinished"></translation>
+        <translation>Nacht</translation>
     </message>
     <message>
         <source>Humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftfeuchte</translation>
     </message>
     <message>
         <source>What you don&apos;t know, leave empty: the program then works with the range shown in grey and says so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Sie nicht wissen, leer lassen: Das Programm rechnet dann mit der grau gezeigten Spanne und weist darauf hin.</translation>
     </message>
     <message>
         <source>Room in winter</source>
-        <translation type="unfinished"></translation>
+        <translation>Raum im Winter</translation>
     </message>
     <message>
         <source>Room in summer</source>
-        <translation type="unfinished"></translation>
+        <translation>Raum im Sommer</translation>
     </message>
     <message>
         <source>Bad days</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausnahmetage</translation>
     </message>
     <message>
         <source>Room in a heat wave</source>
-        <translation type="unfinished"></translation>
+        <translation>Raum bei Hitzewelle</translation>
     </message>
     <message>
         <source>Room&apos;s loss per kelvin, if boxes warm it</source>
-        <translation type="unfinished"></translation>
+        <translation>Raumverlust je Kelvin, wenn Terrarien ihn heizen</translation>
     </message>
     <message>
         <source>Sun reaches the box</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonne trifft das Terrarium</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>unbekannt</translation>
     </message>
     <message>
         <source>Place and electricity</source>
-        <translation type="unfinished"></translation>
+        <translation>Ort und Strom</translation>
     </message>
     <message>
         <source>Latitude, north is positive</source>
-        <translation type="unfinished"></translation>
+        <translation>Breitengrad, Norden positiv</translation>
     </message>
     <message>
         <source>Price of a kWh</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis je kWh</translation>
     </message>
     <message>
         <source>Water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <source>Source</source>
-        <translation type="unfinished"></translation>
+        <translation>Herkunft</translation>
     </message>
     <message>
         <source>tap</source>
-        <translation type="unfinished"></translation>
+        <translation>Leitungswasser</translation>
     </message>
     <message>
         <source>filtered</source>
-        <translation type="unfinished"></translation>
+        <translation>gefiltert</translation>
     </message>
     <message>
         <source>reverse osmosis</source>
-        <translation type="unfinished"></translation>
+        <translation>Umkehrosmose</translation>
     </message>
     <message>
         <source>To the drain for each part made</source>
-        <translation type="unfinished"></translation>
+        <translation>Abwasser je Teil Reinwasser</translation>
     </message>
     <message>
         <source>A cartridge is good for</source>
-        <translation type="unfinished"></translation>
+        <translation>Kartusche reicht für</translation>
     </message>
     <message>
         <source>Conditioner</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasseraufbereiter</translation>
     </message>
     <message>
         <source>Price of a m³, drain included</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis je m³ mit Abwasser</translation>
     </message>
     <message>
         <source>Circuits</source>
-        <translation type="unfinished"></translation>
+        <translation>Stromkreise</translation>
     </message>
     <message>
         <source>circuit</source>
-        <translation type="unfinished"></translation>
+        <translation>Stromkreis</translation>
     </message>
     <message>
         <source>Voltage</source>
-        <translation type="unfinished"></translation>
+        <translation>Spannung</translation>
     </message>
     <message>
         <source>Breaker</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherung</translation>
     </message>
     <message>
         <source>Everything else on it</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles Übrige daran</translation>
     </message>
     <message>
         <source>Outlet strips</source>
-        <translation type="unfinished"></translation>
+        <translation>Steckdosenleisten</translation>
     </message>
     <message>
         <source>outlet strip</source>
-        <translation type="unfinished"></translation>
+        <translation>Steckdosenleiste</translation>
     </message>
     <message>
         <source>%1  on circuit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1  an Stromkreis %2</translation>
     </message>
     <message>
         <source>On circuit</source>
-        <translation type="unfinished"></translation>
+        <translation>An Stromkreis</translation>
     </message>
     <message>
         <source>Rating</source>
-        <translation type="unfinished"></translation>
+        <translation>Nennstrom</translation>
     </message>
     <message>
         <source>Timed outlets</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschaltete Dosen</translation>
     </message>
     <message>
         <source>Always-on outlets</source>
-        <translation type="unfinished"></translation>
+        <translation>Dosen mit Dauerstrom</translation>
     </message>
     <message>
         <source>Residual-current protection</source>
-        <translation type="unfinished"></translation>
+        <translation>FI-Schutz (RCD)</translation>
     </message>
     <message>
         <source>Stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Gestelle</translation>
     </message>
     <message>
         <source>stand</source>
-        <translation type="unfinished"></translation>
+        <translation>Gestell</translation>
     </message>
     <message>
         <source>Rated load, by its maker</source>
-        <translation type="unfinished"></translation>
+        <translation>Tragkraft laut Hersteller</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::TableBar</name>
     <message>
         <source>Co&amp;py as table</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Tabelle &amp;kopieren</translation>
     </message>
     <message>
         <source>E&amp;xport CSV…</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV e&amp;xportieren…</translation>
     </message>
     <message>
         <source>Copies the whole table, for a text or a spreadsheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopiert die ganze Tabelle, für einen Text oder eine Tabellenkalkulation</translation>
     </message>
     <message>
         <source>Saves the whole table as a file for spreadsheets</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichert die ganze Tabelle als Datei für Tabellenkalkulationen</translation>
+    </message>
+</context>
+<context>
+    <name>loam::desk::TermsDialog</name>
+    <message>
+        <source>What the words mean</source>
+        <translation>Was die Wörter bedeuten</translation>
+    </message>
+    <message>
+        <source>Find a word</source>
+        <translation>Ein Wort suchen</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>Wörter</translation>
+    </message>
+    <message>
+        <source>Meaning</source>
+        <translation>Bedeutung</translation>
+    </message>
+    <message>
+        <source>Nothing here uses that word.</source>
+        <translation>Dieses Wort kommt hier nicht vor.</translation>
+    </message>
+</context>
+<context>
+    <name>loam::desk::TourBar</name>
+    <message>
+        <source>&amp;Back</source>
+        <translation>&amp;Zurück</translation>
+    </message>
+    <message>
+        <source>&amp;Next</source>
+        <translation>We&amp;iter</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1 of %2.&lt;/b&gt; %3</source>
+        <translation>&lt;b&gt;%1 von %2.&lt;/b&gt; %3</translation>
+    </message>
+    <message>
+        <source>&amp;Done</source>
+        <translation>&amp;Fertig</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::WaterPage</name>
     <message>
         <source>Moisture and water</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuchte und Wasser</translation>
     </message>
     <message>
         <source>Misting a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprühmenge am Tag</translation>
     </message>
     <message>
         <source>In how many mistings</source>
-        <translation type="unfinished"></translation>
+        <translation>Verteilt auf Sprühgänge</translation>
     </message>
     <message>
         <source>Water changes a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasserwechsel am Tag</translation>
     </message>
     <message>
         <source>Hours of light</source>
-        <translation type="unfinished"></translation>
+        <translation>Lichtstunden</translation>
     </message>
     <message>
         <source>not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht angegeben</translation>
     </message>
     <message>
         <source>Lamps on at</source>
-        <translation type="unfinished"></translation>
+        <translation>Lampen an um</translation>
     </message>
     <message>
         <source>Lamps off at</source>
-        <translation type="unfinished"></translation>
+        <translation>Lampen aus um</translation>
     </message>
     <message>
         <source>Through the year</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Jahreslauf</translation>
     </message>
     <message>
         <source>the same</source>
-        <translation type="unfinished"></translation>
+        <translation>gleichbleibend</translation>
     </message>
     <message>
         <source>with the sky</source>
-        <translation type="unfinished"></translation>
+        <translation>wie draußen</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::WelcomeBar</name>
     <message>
         <source>&lt;b&gt;This is an invented example.&lt;/b&gt; Change anything and watch the answers.</source>
-        <translation type="unfinished"></translation>
+        <translation>&lt;b&gt;Dies ist ein erfundenes Beispiel.&lt;/b&gt; Beliebiges ändern und zusehen, was herauskommt.</translation>
     </message>
     <message>
         <source>Start your own</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigenen Plan beginnen</translation>
     </message>
     <message>
         <source>Open a plan…</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan öffnen…</translation>
+    </message>
+    <message>
+        <source>Show me around</source>
+        <translation>Rundgang</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::WhatIfView</name>
     <message>
         <source>Top &amp;covered</source>
-        <translation type="unfinished"></translation>
+        <translation>Oben &amp;abgedeckt</translation>
     </message>
     <message>
         <source>Share of the top that is covered</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgedeckter Anteil der Oberseite</translation>
     </message>
     <message>
         <source>&amp;Misted a day</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gesprüht am Tag</translation>
     </message>
     <message>
         <source>Water misted a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprühmenge am Tag</translation>
     </message>
     <message>
         <source>&amp;Take into the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>In den Plan über&amp;nehmen</translation>
     </message>
     <message>
         <source>&amp;Back to the plan’s</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zurück zum Wert im Plan</translation>
     </message>
     <message>
         <source>%1 → %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 → %2</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht angegeben</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::WhyPane</name>
     <message>
         <source>Why this figure or finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum dieser Wert oder Befund</translation>
     </message>
     <message>
         <source>Show in the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Plan zeigen</translation>
     </message>
     <message>
         <source>What to do</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu tun ist</translation>
     </message>
     <message>
         <source>How it was worked out</source>
-        <translation type="unfinished"></translation>
+        <translation>So wurde gerechnet</translation>
     </message>
     <message>
         <source>With these numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit diesen Zahlen</translation>
     </message>
     <message>
         <source>Where it comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>Woher es stammt</translation>
     </message>
     <message>
         <source>Choose a line to see why it says what it says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zeile wählen, um zu sehen, wie es zu ihrer Aussage kommt.</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::Window</name>
     <message>
         <source>Leave it out of the order</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus der Bestellung weglassen</translation>
     </message>
     <message>
         <source>Export the comparison</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleich exportieren</translation>
     </message>
     <message>
         <source>comparison</source>
-        <translation type="unfinished"></translation>
+        <translation>vergleich</translation>
     </message>
     <message>
         <source>Not changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht geändert.</translation>
     </message>
     <message>
         <source>Take what was tried</source>
-        <translation type="unfinished"></translation>
+        <translation>Versuch übernehmen</translation>
     </message>
     <message>
         <source>Have “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ vorhanden</translation>
     </message>
     <message>
         <source>Buy “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ kaufen</translation>
     </message>
     <message>
         <source>Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translation>Duplizieren</translation>
     </message>
     <message>
         <source>Loamstead</source>
-        <translation type="unfinished"></translation>
+        <translation>Loamstead</translation>
     </message>
     <message>
         <source>Working out…</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird berechnet…</translation>
     </message>
     <message>
         <source>Up to date</source>
-        <translation type="unfinished"></translation>
+        <translation>Aktuell</translation>
     </message>
     <message>
         <source>Looking for remedies…</source>
-        <translation type="unfinished"></translation>
+        <translation>Abhilfen werden gesucht…</translation>
     </message>
     <message>
         <source>Unsaved work was found</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungespeicherte Arbeit gefunden</translation>
     </message>
     <message>
         <source>Loamstead did not end properly. There is unsaved work on “%1” from %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Loamstead wurde nicht ordentlich beendet. Es gibt nicht gespeicherte Arbeit an „%1“ vom %2.</translation>
     </message>
     <message>
         <source>Recover it</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederherstellen</translation>
     </message>
     <message>
         <source>Ask again next time</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächstes Mal wieder fragen</translation>
     </message>
     <message>
         <source>Delete it</source>
-        <translation type="unfinished"></translation>
+        <translation>Löschen</translation>
     </message>
     <message>
         <source>&amp;File</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Datei</translation>
     </message>
     <message>
         <source>&amp;New plan</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neuer Plan</translation>
     </message>
     <message>
         <source>&amp;First plan, step by step…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Erster Plan, Schritt für Schritt…</translation>
     </message>
     <message>
         <source>&amp;Open…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Öffnen…</translation>
     </message>
     <message>
         <source>Open &amp;recent</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zuletzt geöffnet</translation>
     </message>
     <message>
         <source>Open the e&amp;xample</source>
-        <translation type="unfinished"></translation>
+        <translation>Be&amp;ispiel öffnen</translation>
     </message>
     <message>
         <source>&amp;Save</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Speichern</translation>
     </message>
     <message>
         <source>Save &amp;as…</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern &amp;unter…</translation>
     </message>
     <message>
         <source>&amp;Print sheets…</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter &amp;drucken…</translation>
     </message>
     <message>
         <source>Sheets as P&amp;DF…</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter als &amp;PDF…</translation>
     </message>
     <message>
         <source>&amp;Export the drawing…</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung e&amp;xportieren…</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Beenden</translation>
     </message>
     <message>
         <source>The file is gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist weg</translation>
     </message>
     <message>
         <source>“%1” is no longer there. It is taken off this list.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist nicht mehr da. Der Eintrag wird aus dieser Liste genommen.</translation>
     </message>
     <message>
         <source>Clear this list</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Liste leeren</translation>
     </message>
     <message>
         <source>&amp;Edit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rückgängig</translation>
     </message>
     <message>
         <source>&amp;Redo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wiederholen</translation>
     </message>
     <message>
         <source>&amp;Compare</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vergleichen</translation>
     </message>
     <message>
         <source>&amp;Keep as comparison</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Vergleich &amp;merken</translation>
     </message>
     <message>
         <source>Remembers the plan as it stands, until the window is closed, and compares with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Merkt sich den Plan, wie er jetzt ist, bis das Fenster geschlossen wird, und vergleicht damit.</translation>
     </message>
     <message>
         <source>With this plan as last &amp;saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem zuletzt ge&amp;speicherten Stand</translation>
     </message>
     <message>
         <source>With &amp;another plan…</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit &amp;anderem Plan…</translation>
     </message>
     <message>
         <source>With the plan that was ke&amp;pt</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem g&amp;emerkten Plan</translation>
     </message>
     <message>
         <source>&amp;Close the comparison</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vergleich schließen</translation>
     </message>
     <message>
         <source>&amp;Prices</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Preise</translation>
     </message>
     <message>
         <source>Price &amp;lists…</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis&amp;listen…</translation>
     </message>
     <message>
         <source>Which price list is in use; edit, copy, take in, write out, compare and delete lists.</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Preisliste verwendet wird; Listen bearbeiten, kopieren, aufnehmen, ausgeben, vergleichen und löschen.</translation>
     </message>
     <message>
         <source>&amp;Use a price list file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Preislisten&amp;datei verwenden…</translation>
     </message>
     <message>
         <source>Use the &amp;invented prices</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Erfundene Preise verwenden</translation>
     </message>
     <message>
         <source>&amp;View</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ansicht</translation>
     </message>
     <message>
         <source>&amp;Units</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einheiten</translation>
     </message>
     <message>
         <source>&amp;Metric (cm, kg, °C)</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Metrisch (cm, kg, °C)</translation>
     </message>
     <message>
         <source>&amp;US (in, lb, °F)</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;US (in, lb, °F)</translation>
     </message>
     <message>
         <source>&amp;Appearance</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Darstellung</translation>
     </message>
     <message>
         <source>As the &amp;desktop</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie der &amp;Desktop</translation>
     </message>
     <message>
         <source>&amp;Light</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hell</translation>
     </message>
     <message>
         <source>&amp;Dark</source>
-        <translation type="unfinished"></translation>
+        <translation>D&amp;unkel</translation>
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hilfe</translation>
     </message>
     <message>
         <source>&amp;Find a command…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Befehl suchen…</translation>
     </message>
     <message>
         <source>&amp;Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Warnhinweise</translation>
     </message>
     <message>
         <source>&amp;About Loamstead</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Über Loamstead</translation>
     </message>
     <message>
         <source>One moment</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Moment</translation>
     </message>
     <message>
         <source>The figures are still being worked out. Try again in a moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zahlen werden noch berechnet. Gleich noch einmal versuchen.</translation>
     </message>
     <message>
         <source>Export the shopping list</source>
-        <translation type="unfinished"></translation>
+        <translation>Einkaufsliste exportieren</translation>
     </message>
     <message>
         <source>shopping</source>
-        <translation type="unfinished"></translation>
+        <translation>einkauf</translation>
     </message>
     <message>
         <source>Export the costs</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten exportieren</translation>
     </message>
     <message>
         <source>costs</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten</translation>
     </message>
     <message>
         <source>Saved as “%1”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert als „%1“.</translation>
     </message>
     <message>
         <source>The sheets were saved as “%1”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blätter wurden als „%1“ gespeichert.</translation>
+    </message>
+    <message>
+        <source>&amp;Preferences…</source>
+        <translation>&amp;Einstellungen …</translation>
+    </message>
+    <message>
+        <source>&amp;Tour of the example</source>
+        <translation>&amp;Rundgang durch das Beispiel</translation>
+    </message>
+    <message>
+        <source>&amp;What the words mean</source>
+        <translation>&amp;Was die Wörter bedeuten</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::YearStrip</name>
     <message>
         <source>The year by months: hours of light and kilowatt-hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Jahr nach Monaten: Lichtstunden und Kilowattstunden</translation>
     </message>
     <message>
         <source>Lamps on (filled), day outside (dashed)</source>
-        <translation type="unfinished"></translation>
+        <translation>Lampen an (gefüllt), Tag draußen (gestrichelt)</translation>
     </message>
     <message>
         <source>kWh a month, with its range</source>
-        <translation type="unfinished"></translation>
+        <translation>kWh im Monat, mit Spanne</translation>
     </message>
     <message>
         <source>rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Ruhe</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::YearView</name>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>The lamps follow the day outside, held within what the sheet asks for, about the middle of the times that are stated.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Lampen folgen dem Tag draußen, in den Grenzen, die das Datenblatt setzt, um die Mitte der angegebenen Zeiten.</translation>
     </message>
     <message>
         <source>The day outside on the 16th: %1.
 </source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag draußen am 16.: %1.
+</translation>
     </message>
     <message>
         <source>With the sky, on the 16th: %1 of light, from %2 to %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie draußen, am 16.: %1 Licht, von %2 bis %3.</translation>
     </message>
     <message>
         <source>The animals rest in the cold: on the 16th %1 of the usual light and heat runs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tiere ruhen in der Kälte: Am 16. laufen %1 von Licht und Wärme im Normalbetrieb.</translation>
     </message>
     <message>
         <source>Day length: Forsythe, Rykiel, Stahl, Wu &amp; Schoolfield 1995. Lag of the cold behind the sun: Trenberth 1983 (from memory). The cosine is our own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tageslänge: Forsythe, Rykiel, Stahl, Wu &amp; Schoolfield 1995. Nachlauf der Kälte hinter der Sonne: Trenberth 1983 (aus dem Gedächtnis). Die Kosinuskurve ist unser eigener Ansatz.</translation>
     </message>
     <message>
         <source>rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Ruhe</translation>
     </message>
     <message>
         <source>Hours of light and kilowatt-hours by month</source>
-        <translation type="unfinished"></translation>
+        <translation>Lichtstunden und Kilowattstunden nach Monaten</translation>
     </message>
     <message>
         <source>Month</source>
-        <translation type="unfinished"></translation>
+        <translation>Monat</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>An</translation>
     </message>
     <message>
         <source>Off</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus</translation>
     </message>
     <message>
         <source>Light, h</source>
-        <translation type="unfinished"></translation>
+        <translation>Licht, h</translation>
     </message>
     <message>
         <source>Outside, h</source>
-        <translation type="unfinished"></translation>
+        <translation>Draußen, h</translation>
     </message>
     <message>
         <source>kWh</source>
-        <translation type="unfinished"></translation>
+        <translation>kWh</translation>
     </message>
     <message>
         <source>Range</source>
-        <translation type="unfinished"></translation>
+        <translation>Spanne</translation>
     </message>
     <message>
         <source>Costs</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten</translation>
     </message>
     <message>
         <source>%1: %2 h, %3 kWh</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 h, %3 kWh</translation>
     </message>
 </context>
 <context>
     <name>loam::desk::YearsChart</name>
     <message>
         <source>Cost over the years</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten über die Jahre</translation>
     </message>
     <message>
         <source>Spent so far, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisher ausgegeben, %1</translation>
     </message>
     <message>
         <source>Years; 0 is the start</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahre; 0 ist der Anfang</translation>
     </message>
     <message>
         <source>After %1 years: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach %1 Jahren: %2</translation>
     </message>
 </context>
 <context>
     <name>names</name>
     <message>
         <source>basking spot</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonnenplatz</translation>
     </message>
     <message>
         <source>warm side</source>
-        <translation type="unfinished"></translation>
+        <translation>warme Seite</translation>
     </message>
     <message>
         <source>cool side</source>
-        <translation type="unfinished"></translation>
+        <translation>kühle Seite</translation>
     </message>
     <message>
         <source>surface</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberfläche</translation>
     </message>
     <message>
         <source>ground level</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodennähe</translation>
     </message>
     <message>
         <source>animal&apos;s back</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücken des Tieres</translation>
     </message>
     <message>
         <source>infrared thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Infrarotthermometer</translation>
     </message>
     <message>
         <source>shaded thermometer at ground level</source>
-        <translation type="unfinished"></translation>
+        <translation>beschattetes Thermometer in Bodennähe</translation>
     </message>
     <message>
         <source>computed, not read from an instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>berechnet, nicht an einem Gerät abgelesen</translation>
     </message>
     <message>
         <source>used</source>
-        <translation type="unfinished"></translation>
+        <translation>verwendet</translation>
     </message>
     <message>
         <source>left out: doesn&apos;t fit</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgelassen: passt nicht</translation>
     </message>
     <message>
         <source>not used: the readings don&apos;t fit together</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht verwendet: Die Messwerte passen nicht zusammen</translation>
     </message>
     <message>
         <source>not used: outside the box</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht verwendet: außerhalb des Terrariums</translation>
     </message>
     <message>
         <source>not used: lamps on or off?</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht verwendet: Lampen an oder aus?</translation>
     </message>
     <message>
         <source>not used: at which dimmer level?</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht verwendet: bei welcher Dimmereinstellung?</translation>
     </message>
     <message>
         <source>winter day</source>
-        <translation type="unfinished"></translation>
+        <translation>Wintertag</translation>
     </message>
     <message>
         <source>winter night</source>
-        <translation type="unfinished"></translation>
+        <translation>Winternacht</translation>
     </message>
     <message>
         <source>summer day</source>
-        <translation type="unfinished"></translation>
+        <translation>Sommertag</translation>
     </message>
     <message>
         <source>summer night</source>
-        <translation type="unfinished"></translation>
+        <translation>Sommernacht</translation>
     </message>
     <message>
         <source>heat wave</source>
-        <translation type="unfinished"></translation>
+        <translation>Hitzewelle</translation>
     </message>
     <message>
         <source>power cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Stromausfall</translation>
     </message>
     <message>
         <source>lamp burnt out</source>
-        <translation type="unfinished"></translation>
+        <translation>Lampe durchgebrannt</translation>
     </message>
     <message>
         <source>mat stuck on</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizmatte bleibt an</translation>
     </message>
     <message>
         <source>covers forgotten off</source>
-        <translation type="unfinished"></translation>
+        <translation>Abdeckungen vergessen</translation>
     </message>
     <message>
         <source>Enclosure</source>
-        <translation type="unfinished"></translation>
+        <translation>Terrarium</translation>
     </message>
     <message>
         <source>Heat</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärme</translation>
     </message>
     <message>
         <source>Light</source>
-        <translation type="unfinished"></translation>
+        <translation>Licht</translation>
     </message>
     <message>
         <source>Controls</source>
-        <translation type="unfinished"></translation>
+        <translation>Regelung</translation>
     </message>
     <message>
         <source>Substrate</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodengrund</translation>
     </message>
     <message>
         <source>Furniture</source>
-        <translation type="unfinished"></translation>
+        <translation>Einrichtung</translation>
     </message>
     <message>
         <source>Water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <source>Electrical</source>
-        <translation type="unfinished"></translation>
+        <translation>Elektrik</translation>
     </message>
     <message>
         <source>Measuring</source>
-        <translation type="unfinished"></translation>
+        <translation>Messgeräte</translation>
     </message>
     <message>
         <source>Hygiene</source>
-        <translation type="unfinished"></translation>
+        <translation>Hygiene</translation>
     </message>
     <message>
         <source>Food</source>
-        <translation type="unfinished"></translation>
+        <translation>Futter</translation>
     </message>
     <message>
         <source>Health</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheit</translation>
     </message>
     <message>
         <source>Other</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonstiges</translation>
     </message>
     <message>
         <source>statutory figure</source>
-        <translation type="unfinished"></translation>
+        <translation>gesetzliche Vorgabe</translation>
     </message>
     <message>
         <source>welfare advice</source>
-        <translation type="unfinished"></translation>
+        <translation>Tierschutzempfehlung</translation>
     </message>
     <message>
         <source>veterinary advice</source>
-        <translation type="unfinished"></translation>
+        <translation>tierärztliche Empfehlung</translation>
     </message>
     <message>
         <source>laboratory minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestmaß für Labortiere</translation>
     </message>
     <message>
         <source>confirmed</source>
-        <translation type="unfinished"></translation>
+        <translation>bestätigt</translation>
     </message>
     <message>
         <source>derived</source>
-        <translation type="unfinished"></translation>
+        <translation>abgeleitet</translation>
     </message>
     <message>
         <source>second-hand, unconfirmed</source>
-        <translation type="unfinished"></translation>
+        <translation>aus zweiter Hand, unbestätigt</translation>
     </message>
     <message>
         <source>from memory, unconfirmed</source>
-        <translation type="unfinished"></translation>
+        <translation>aus dem Gedächtnis, unbestätigt</translation>
     </message>
     <message>
         <source>common practice, no source</source>
-        <translation type="unfinished"></translation>
+        <translation>gängige Praxis, ohne Quelle</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>electricity</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom</translation>
     </message>
     <message>
         <source>replacement</source>
-        <translation type="unfinished"></translation>
+        <translation>Ersatz</translation>
     </message>
     <message>
         <source>substrate</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodengrund</translation>
     </message>
     <message>
         <source>food</source>
-        <translation type="unfinished"></translation>
+        <translation>Futter</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <source>health</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheit</translation>
     </message>
     <message>
         <source>other</source>
-        <translation type="unfinished"></translation>
+        <translation>Übriges</translation>
     </message>
     <message>
         <source>land turtles</source>
-        <translation type="unfinished"></translation>
+        <translation>Dosenschildkröten</translation>
     </message>
     <message>
         <source>tortoises</source>
-        <translation type="unfinished"></translation>
+        <translation>Landschildkröten</translation>
     </message>
     <message>
         <source>lizards</source>
-        <translation type="unfinished"></translation>
+        <translation>Echsen</translation>
     </message>
     <message>
         <source>snakes</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlangen</translation>
     </message>
     <message>
         <source>frogs</source>
-        <translation type="unfinished"></translation>
+        <translation>Frösche</translation>
     </message>
     <message>
         <source>flood lamp</source>
-        <translation type="unfinished"></translation>
+        <translation>Reflektorstrahler</translation>
     </message>
     <message>
         <source>UV tube</source>
-        <translation type="unfinished"></translation>
+        <translation>UV-Röhre</translation>
     </message>
     <message>
         <source>compact UV lamp</source>
-        <translation type="unfinished"></translation>
+        <translation>UV-Kompaktlampe</translation>
     </message>
     <message>
         <source>mercury vapour lamp</source>
-        <translation type="unfinished"></translation>
+        <translation>Quecksilberdampflampe</translation>
     </message>
     <message>
         <source>metal halide lamp</source>
-        <translation type="unfinished"></translation>
+        <translation>Metalldampflampe</translation>
     </message>
     <message>
         <source>LED strip</source>
-        <translation type="unfinished"></translation>
+        <translation>LED-Leiste</translation>
     </message>
     <message>
         <source>ceramic heater</source>
-        <translation type="unfinished"></translation>
+        <translation>Keramikheizer</translation>
     </message>
     <message>
         <source>radiant panel</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärmepaneel</translation>
     </message>
     <message>
         <source>heat mat</source>
-        <translation type="unfinished"></translation>
+        <translation>Heizmatte</translation>
     </message>
     <message>
         <source>mister</source>
-        <translation type="unfinished"></translation>
+        <translation>Beregnungsanlage</translation>
     </message>
     <message>
         <source>fan</source>
-        <translation type="unfinished"></translation>
+        <translation>Lüfter</translation>
     </message>
     <message>
         <source>water bowl</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasserschale</translation>
     </message>
     <message>
         <source>hide</source>
-        <translation type="unfinished"></translation>
+        <translation>Versteck</translation>
     </message>
     <message>
         <source>humid hide</source>
-        <translation type="unfinished"></translation>
+        <translation>Wetbox</translation>
     </message>
     <message>
         <source>rock</source>
-        <translation type="unfinished"></translation>
+        <translation>Stein</translation>
     </message>
     <message>
         <source>log</source>
-        <translation type="unfinished"></translation>
+        <translation>Baumstamm</translation>
     </message>
     <message>
         <source>plant</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanze</translation>
     </message>
     <message>
         <source>feeding dish</source>
-        <translation type="unfinished"></translation>
+        <translation>Futterschale</translation>
     </message>
     <message>
         <source>screen top</source>
-        <translation type="unfinished"></translation>
+        <translation>Gitterabdeckung</translation>
     </message>
     <message>
         <source>glass top</source>
-        <translation type="unfinished"></translation>
+        <translation>Glasabdeckung</translation>
     </message>
     <message>
         <source>board top</source>
-        <translation type="unfinished"></translation>
+        <translation>Plattenabdeckung</translation>
     </message>
     <message>
         <source>open top</source>
-        <translation type="unfinished"></translation>
+        <translation>oben offen</translation>
     </message>
     <message>
         <source>front wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorderwand</translation>
     </message>
     <message>
         <source>back wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückwand</translation>
     </message>
     <message>
         <source>left wall</source>
-        <translation type="unfinished"></translation>
+        <translation>linke Wand</translation>
     </message>
     <message>
         <source>right wall</source>
-        <translation type="unfinished"></translation>
+        <translation>rechte Wand</translation>
     </message>
     <message>
         <source>floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden</translation>
     </message>
     <message>
         <source>top</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberseite</translation>
     </message>
     <message>
         <source>inside</source>
-        <translation type="unfinished"></translation>
+        <translation>innen</translation>
     </message>
     <message>
         <source>outside</source>
-        <translation type="unfinished"></translation>
+        <translation>außen</translation>
     </message>
     <message>
         <source>lining inside the front wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkleidung innen an der Vorderwand</translation>
     </message>
     <message>
         <source>lining outside the front wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkleidung außen an der Vorderwand</translation>
     </message>
     <message>
         <source>lining inside the back wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkleidung innen an der Rückwand</translation>
     </message>
     <message>
         <source>lining outside the back wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkleidung außen an der Rückwand</translation>
     </message>
     <message>
         <source>lining inside the left wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkleidung innen an der linken Wand</translation>
     </message>
     <message>
         <source>lining outside the left wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkleidung außen an der linken Wand</translation>
     </message>
     <message>
         <source>lining inside the right wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkleidung innen an der rechten Wand</translation>
     </message>
     <message>
         <source>lining outside the right wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkleidung außen an der rechten Wand</translation>
     </message>
     <message>
         <source>overhead</source>
-        <translation type="unfinished"></translation>
+        <translation>oben</translation>
     </message>
     <message>
         <source>under the base</source>
-        <translation type="unfinished"></translation>
+        <translation>unter der Bodenplatte</translation>
     </message>
     <message>
         <source>in the bed</source>
-        <translation type="unfinished"></translation>
+        <translation>im Bodengrund</translation>
     </message>
     <message>
         <source>on the back wall</source>
-        <translation type="unfinished"></translation>
+        <translation>an der Rückwand</translation>
     </message>
     <message>
         <source>on the front wall</source>
-        <translation type="unfinished"></translation>
+        <translation>an der Vorderwand</translation>
     </message>
     <message>
         <source>on the left wall</source>
-        <translation type="unfinished"></translation>
+        <translation>an der linken Wand</translation>
     </message>
     <message>
         <source>on the right wall</source>
-        <translation type="unfinished"></translation>
+        <translation>an der rechten Wand</translation>
     </message>
     <message>
         <source>sex not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschlecht nicht bekannt</translation>
     </message>
     <message>
         <source>female</source>
-        <translation type="unfinished"></translation>
+        <translation>weiblich</translation>
     </message>
     <message>
         <source>male</source>
-        <translation type="unfinished"></translation>
+        <translation>männlich</translation>
     </message>
 </context>
 <context>
     <name>numbers</name>
     <message>
         <source>1 day</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Tag</translation>
     </message>
     <message>
         <source>1 week</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Woche</translation>
     </message>
     <message>
         <source>1 month</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Monat</translation>
     </message>
     <message>
         <source>1 year</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Jahr</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>%1 (likely %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (wahrscheinlich %2)</translation>
     </message>
     <message>
         <source>at least %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens %1</translation>
     </message>
     <message>
         <source>at most %1</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens %1</translation>
     </message>
     <message>
         <source>no target</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Zielwert</translation>
     </message>
     <message>
         <source>%1 a day</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 am Tag</translation>
     </message>
     <message>
         <source>%1, typically %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, üblich %2</translation>
     </message>
 </context>
 <context>
     <name>places</name>
     <message>
         <source>cover</source>
-        <translation type="unfinished"></translation>
+        <translation>Abdeckung</translation>
     </message>
     <message>
         <source>substrate</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodengrund</translation>
     </message>
     <message>
         <source>animal</source>
-        <translation type="unfinished"></translation>
+        <translation>Tier</translation>
     </message>
     <message>
         <source>animals</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiere</translation>
     </message>
     <message>
         <source>reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwert</translation>
     </message>
     <message>
         <source>vent</source>
-        <translation type="unfinished"></translation>
+        <translation>Lüftung</translation>
     </message>
     <message>
         <source>enclosure</source>
-        <translation type="unfinished"></translation>
+        <translation>Terrarium</translation>
     </message>
     <message>
         <source>circuit</source>
-        <translation type="unfinished"></translation>
+        <translation>Stromkreis</translation>
     </message>
     <message>
         <source>strip</source>
-        <translation type="unfinished"></translation>
+        <translation>Leiste</translation>
     </message>
     <message>
         <source>stand</source>
-        <translation type="unfinished"></translation>
+        <translation>Gestell</translation>
     </message>
     <message>
         <source>owned item</source>
-        <translation type="unfinished"></translation>
+        <translation>vorhandener Artikel</translation>
     </message>
     <message>
         <source>change of needs</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung am Bedarf</translation>
     </message>
     <message>
         <source>title</source>
-        <translation type="unfinished"></translation>
+        <translation>Titel</translation>
     </message>
     <message>
         <source>currency</source>
-        <translation type="unfinished"></translation>
+        <translation>Währung</translation>
     </message>
     <message>
         <source>whose law applies</source>
-        <translation type="unfinished"></translation>
+        <translation>wessen Recht gilt</translation>
     </message>
     <message>
         <source>site</source>
-        <translation type="unfinished"></translation>
+        <translation>Standort</translation>
     </message>
     <message>
         <source>latitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Breitengrad</translation>
     </message>
     <message>
         <source>price of electricity</source>
-        <translation type="unfinished"></translation>
+        <translation>Strompreis</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <source>where the water comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>Herkunft des Wassers</translation>
     </message>
     <message>
         <source>litres to the drain for each litre made</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter Abwasser je Liter Reinwasser</translation>
     </message>
     <message>
         <source>what a cartridge is good for</source>
-        <translation type="unfinished"></translation>
+        <translation>Reichweite einer Kartusche</translation>
     </message>
     <message>
         <source>whether conditioner goes into the water</source>
-        <translation type="unfinished"></translation>
+        <translation>ob Wasseraufbereiter ins Wasser kommt</translation>
     </message>
     <message>
         <source>price of a cubic metre of water</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis je Kubikmeter Wasser</translation>
     </message>
     <message>
         <source>whether it is well</source>
-        <translation type="unfinished"></translation>
+        <translation>ob das Tier gesund ist</translation>
     </message>
     <message>
         <source>winter rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Winterruhe</translation>
     </message>
     <message>
         <source>first day without food</source>
-        <translation type="unfinished"></translation>
+        <translation>erster Tag ohne Futter</translation>
     </message>
     <message>
         <source>weeks in the cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen in der Kälte</translation>
     </message>
     <message>
         <source>vet&apos;s check</source>
-        <translation type="unfinished"></translation>
+        <translation>Untersuchung beim Tierarzt</translation>
     </message>
     <message>
         <source>what the lamp holder may take</source>
-        <translation type="unfinished"></translation>
+        <translation>zulässige Leistung der Lampenfassung</translation>
     </message>
     <message>
         <source>how the thermostat regulates</source>
-        <translation type="unfinished"></translation>
+        <translation>Regelungsart des Thermostats</translation>
     </message>
     <message>
         <source>what the control may feed</source>
-        <translation type="unfinished"></translation>
+        <translation>zulässige Last am Regelgerät</translation>
     </message>
     <message>
         <source>hours of light through the year</source>
-        <translation type="unfinished"></translation>
+        <translation>Lichtstunden im Jahreslauf</translation>
     </message>
     <message>
         <source>room</source>
-        <translation type="unfinished"></translation>
+        <translation>Raum</translation>
     </message>
     <message>
         <source>winter</source>
-        <translation type="unfinished"></translation>
+        <translation>Winter</translation>
     </message>
     <message>
         <source>summer</source>
-        <translation type="unfinished"></translation>
+        <translation>Sommer</translation>
     </message>
     <message>
         <source>temperature by day</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur am Tag</translation>
     </message>
     <message>
         <source>temperature at night</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur in der Nacht</translation>
     </message>
     <message>
         <source>humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftfeuchte</translation>
     </message>
     <message>
         <source>temperature in a heat wave</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur bei Hitzewelle</translation>
     </message>
     <message>
         <source>power cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Stromausfall</translation>
     </message>
     <message>
         <source>duration</source>
-        <translation type="unfinished"></translation>
+        <translation>Dauer</translation>
     </message>
     <message>
         <source>room temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Raumtemperatur</translation>
     </message>
     <message>
         <source>what the room loses per kelvin</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärmeverlust des Raums je Kelvin</translation>
     </message>
     <message>
         <source>whether sun reaches the enclosure</source>
-        <translation type="unfinished"></translation>
+        <translation>ob Sonne auf das Terrarium trifft</translation>
     </message>
     <message>
         <source>circuits</source>
-        <translation type="unfinished"></translation>
+        <translation>Stromkreise</translation>
     </message>
     <message>
         <source>voltage</source>
-        <translation type="unfinished"></translation>
+        <translation>Spannung</translation>
     </message>
     <message>
         <source>rated current</source>
-        <translation type="unfinished"></translation>
+        <translation>Nennstrom</translation>
     </message>
     <message>
         <source>what else runs on it</source>
-        <translation type="unfinished"></translation>
+        <translation>was sonst daran läuft</translation>
     </message>
     <message>
         <source>outlet strips</source>
-        <translation type="unfinished"></translation>
+        <translation>Steckdosenleisten</translation>
     </message>
     <message>
         <source>timed outlets</source>
-        <translation type="unfinished"></translation>
+        <translation>Steckdosen mit Zeitschaltung</translation>
     </message>
     <message>
         <source>always-on outlets</source>
-        <translation type="unfinished"></translation>
+        <translation>Steckdosen mit Dauerstrom</translation>
     </message>
     <message>
         <source>fed from</source>
-        <translation type="unfinished"></translation>
+        <translation>gespeist aus</translation>
     </message>
     <message>
         <source>residual-current protection</source>
-        <translation type="unfinished"></translation>
+        <translation>FI-Schutz (RCD)</translation>
     </message>
     <message>
         <source>stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Gestelle</translation>
     </message>
     <message>
         <source>what it may carry</source>
-        <translation type="unfinished"></translation>
+        <translation>Tragkraft</translation>
     </message>
     <message>
         <source>enclosures</source>
-        <translation type="unfinished"></translation>
+        <translation>Terrarien</translation>
     </message>
     <message>
         <source>id</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennung</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>box</source>
-        <translation type="unfinished"></translation>
+        <translation>Becken</translation>
     </message>
     <message>
         <source>length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>walls</source>
-        <translation type="unfinished"></translation>
+        <translation>Wände</translation>
     </message>
     <message>
         <source>thickness of the walls</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke der Wände</translation>
     </message>
     <message>
         <source>base</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodenplatte</translation>
     </message>
     <message>
         <source>thickness of the base</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke der Bodenplatte</translation>
     </message>
     <message>
         <source>top</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberseite</translation>
     </message>
     <message>
         <source>kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>open share of the mesh</source>
-        <translation type="unfinished"></translation>
+        <translation>offener Anteil des Gitters</translation>
     </message>
     <message>
         <source>thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke</translation>
     </message>
     <message>
         <source>walls of another make</source>
-        <translation type="unfinished"></translation>
+        <translation>abweichende Wände</translation>
     </message>
     <message>
         <source>linings of walls</source>
-        <translation type="unfinished"></translation>
+        <translation>Wandverkleidungen</translation>
     </message>
     <message>
         <source>wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Wand</translation>
     </message>
     <message>
         <source>side of the wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Wandseite</translation>
     </message>
     <message>
         <source>covers</source>
-        <translation type="unfinished"></translation>
+        <translation>Abdeckungen</translation>
     </message>
     <message>
         <source>material</source>
-        <translation type="unfinished"></translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>place along the length</source>
-        <translation type="unfinished"></translation>
+        <translation>Lage in der Länge</translation>
     </message>
     <message>
         <source>place towards the back</source>
-        <translation type="unfinished"></translation>
+        <translation>Lage nach hinten</translation>
     </message>
     <message>
         <source>height of the lower edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe der Unterkante</translation>
     </message>
     <message>
         <source>vents</source>
-        <translation type="unfinished"></translation>
+        <translation>Lüftungen</translation>
     </message>
     <message>
         <source>free area</source>
-        <translation type="unfinished"></translation>
+        <translation>freier Querschnitt</translation>
     </message>
     <message>
         <source>height above the base</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe über der Bodenplatte</translation>
     </message>
     <message>
         <source>species</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>number</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzahl</translation>
     </message>
     <message>
         <source>sex</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschlecht</translation>
     </message>
     <message>
         <source>mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse</translation>
     </message>
     <message>
         <source>age</source>
-        <translation type="unfinished"></translation>
+        <translation>Alter</translation>
     </message>
     <message>
         <source>depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfüllhöhe</translation>
     </message>
     <message>
         <source>depth at the right end</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfüllhöhe am rechten Ende</translation>
     </message>
     <message>
         <source>share of water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasseranteil</translation>
     </message>
     <message>
         <source>fittings</source>
-        <translation type="unfinished"></translation>
+        <translation>Einrichtung</translation>
     </message>
     <message>
         <source>rotation</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehung</translation>
     </message>
     <message>
         <source>depth of water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wassertiefe</translation>
     </message>
     <message>
         <source>whether animals walk over it</source>
-        <translation type="unfinished"></translation>
+        <translation>ob Tiere darüberlaufen</translation>
     </message>
     <message>
         <source>equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Technik</translation>
     </message>
     <message>
         <source>power</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung</translation>
     </message>
     <message>
         <source>where it sits</source>
-        <translation type="unfinished"></translation>
+        <translation>Anbringung</translation>
     </message>
     <message>
         <source>beam angle</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstrahlwinkel</translation>
     </message>
     <message>
         <source>clearance from what can burn</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand zu Brennbarem</translation>
     </message>
     <message>
         <source>diameter of its dome</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser des Reflektorschirms</translation>
     </message>
     <message>
         <source>switching difference</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaltdifferenz</translation>
     </message>
     <message>
         <source>mistings in a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprühgänge am Tag</translation>
     </message>
     <message>
         <source>whether it has a guard</source>
-        <translation type="unfinished"></translation>
+        <translation>ob ein Schutzkorb vorhanden ist</translation>
     </message>
     <message>
         <source>air gap</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftspalt</translation>
     </message>
     <message>
         <source>what lies below</source>
-        <translation type="unfinished"></translation>
+        <translation>Untergrund</translation>
     </message>
     <message>
         <source>hours burnt so far</source>
-        <translation type="unfinished"></translation>
+        <translation>bisherige Brennstunden</translation>
     </message>
     <message>
         <source>mesh in front of the meter</source>
-        <translation type="unfinished"></translation>
+        <translation>Gitter vor dem Messgerät</translation>
     </message>
     <message>
         <source>hours burnt when the UV was read</source>
-        <translation type="unfinished"></translation>
+        <translation>Brennstunden bei der UV-Messung</translation>
     </message>
     <message>
         <source>distance table</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstandstabelle</translation>
     </message>
     <message>
         <source>distance</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand</translation>
     </message>
     <message>
         <source>UV index</source>
-        <translation type="unfinished"></translation>
+        <translation>UV-Index</translation>
     </message>
     <message>
         <source>timed or always on</source>
-        <translation type="unfinished"></translation>
+        <translation>zeitgeschaltet oder dauernd versorgt</translation>
     </message>
     <message>
         <source>control</source>
-        <translation type="unfinished"></translation>
+        <translation>Regelgerät</translation>
     </message>
     <message>
         <source>dimmer level</source>
-        <translation type="unfinished"></translation>
+        <translation>Dimmereinstellung</translation>
     </message>
     <message>
         <source>set temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Solltemperatur</translation>
     </message>
     <message>
         <source>place of the probe</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz des Fühlers</translation>
     </message>
     <message>
         <source>light</source>
-        <translation type="unfinished"></translation>
+        <translation>Licht</translation>
     </message>
     <message>
         <source>on</source>
-        <translation type="unfinished"></translation>
+        <translation>an</translation>
     </message>
     <message>
         <source>off</source>
-        <translation type="unfinished"></translation>
+        <translation>aus</translation>
     </message>
     <message>
         <source>moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuchte</translation>
     </message>
     <message>
         <source>misting in a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprühmenge am Tag</translation>
     </message>
     <message>
         <source>water changes in a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasserwechsel am Tag</translation>
     </message>
     <message>
         <source>readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte</translation>
     </message>
     <message>
         <source>what is measured</source>
-        <translation type="unfinished"></translation>
+        <translation>was gemessen wird</translation>
     </message>
     <message>
         <source>temperature read</source>
-        <translation type="unfinished"></translation>
+        <translation>abgelesene Temperatur</translation>
     </message>
     <message>
         <source>accuracy</source>
-        <translation type="unfinished"></translation>
+        <translation>Genauigkeit</translation>
     </message>
     <message>
         <source>lamps on or off</source>
-        <translation type="unfinished"></translation>
+        <translation>Lampen an oder aus</translation>
     </message>
     <message>
         <source>date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>what you own</source>
-        <translation type="unfinished"></translation>
+        <translation>was vorhanden ist</translation>
     </message>
     <message>
         <source>item</source>
-        <translation type="unfinished"></translation>
+        <translation>Artikel</translation>
     </message>
     <message>
         <source>quantity</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge</translation>
     </message>
     <message>
         <source>budget</source>
-        <translation type="unfinished"></translation>
+        <translation>Budget</translation>
     </message>
     <message>
         <source>years to look at</source>
-        <translation type="unfinished"></translation>
+        <translation>betrachtete Jahre</translation>
     </message>
     <message>
         <source>discount rate</source>
-        <translation type="unfinished"></translation>
+        <translation>Zinssatz</translation>
     </message>
     <message>
         <source>price level</source>
-        <translation type="unfinished"></translation>
+        <translation>Preisniveau</translation>
     </message>
     <message>
         <source>how packs are chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Auswahl der Packungen</translation>
     </message>
     <message>
         <source>changes of the needs</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungen am Bedarf</translation>
     </message>
     <message>
         <source>need</source>
-        <translation type="unfinished"></translation>
+        <translation>Bedarf</translation>
     </message>
     <message>
         <source>where it comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>Herkunft</translation>
     </message>
     <message>
         <source>reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>lines of your own</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Zeilen</translation>
     </message>
     <message>
         <source>price</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis</translation>
     </message>
     <message>
         <source>bought again after</source>
-        <translation type="unfinished"></translation>
+        <translation>erneut gekauft nach</translation>
     </message>
     <message>
         <source>where you buy</source>
-        <translation type="unfinished"></translation>
+        <translation>wo gekauft wird</translation>
     </message>
     <message>
         <source>reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve</translation>
+    </message>
+    <message>
+        <source>enclosure that it takes over from</source>
+        <translation>abgelöstes Terrarium</translation>
+    </message>
+    <message>
+        <source>measurements</source>
+        <translation>Messungen</translation>
     </message>
 </context>
 <context>
     <name>prices</name>
     <message>
         <source>A name can&apos;t be empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Name darf nicht leer sein.</translation>
     </message>
     <message>
         <source>“%1” is not a price. Write a number such as %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Preis. Eine Zahl wie %2 schreiben.</translation>
     </message>
     <message>
         <source>“%1” is not an amount. Write one number above zero, or the least, the likely and the most with dashes between: 55 – 60 – 65.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Menge. Eine Zahl über null schreiben oder den kleinsten, den wahrscheinlichen und den größten Wert mit Strichen dazwischen: 55 – 60 – 65.</translation>
     </message>
     <message>
         <source>“%1” is not a span. Write it as 75 – 100, open to one side as 75 –, or leave it empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Bereich. So schreiben: 75 – 100, oder nach einer Seite offen: 75 –, oder leer lassen.</translation>
     </message>
     <message>
         <source>“%1” is not a useful life. Write one number, the least, the likely and the most with dashes between, or leave it empty where it is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Nutzungsdauer. Eine Zahl schreiben, den kleinsten, den wahrscheinlichen und den größten Wert mit Strichen dazwischen, oder leer lassen, wenn nicht bekannt.</translation>
     </message>
     <message>
         <source>“%1” is not a weight.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Gewicht.</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>Item</source>
-        <translation type="unfinished"></translation>
+        <translation>Artikel</translation>
     </message>
     <message>
         <source>A generic name, in all rows of this item</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein allgemeiner Name, in allen Zeilen dieses Artikels</translation>
     </message>
     <message>
         <source>Bought for</source>
-        <translation type="unfinished"></translation>
+        <translation>Gekauft für</translation>
     </message>
     <message>
         <source>The kind of need that the item meets</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bedarfsart, die der Artikel deckt</translation>
     </message>
     <message>
         <source>Fits</source>
-        <translation type="unfinished"></translation>
+        <translation>Passt zu</translation>
     </message>
     <message>
         <source>Which lamp watts, floor area in m² or number of outlets it fits: 75 – 100, 75 –, or empty where it fits all</source>
-        <translation type="unfinished"></translation>
+        <translation>Für welche Lampenleistung in Watt, Grundfläche in m² oder Zahl von Steckdosen er passt: 75 – 100, 75 – oder leer, wenn er immer passt</translation>
     </message>
     <message>
         <source>Pack</source>
-        <translation type="unfinished"></translation>
+        <translation>Packung</translation>
     </message>
     <message>
         <source>How it is sold, as it stands on the shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es verkauft wird, so wie es im Regal steht</translation>
     </message>
     <message>
         <source>Holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Inhalt</translation>
     </message>
     <message>
         <source>How much of the unit is in a pack: one number, or least – likely – most</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel von der Einheit in einer Packung ist: eine Zahl oder mindestens – wahrscheinlich – höchstens</translation>
     </message>
     <message>
         <source>Unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit</translation>
     </message>
     <message>
         <source>What the item is counted in</source>
-        <translation type="unfinished"></translation>
+        <translation>Worin der Artikel gezählt wird</translation>
     </message>
     <message>
         <source>Low</source>
-        <translation type="unfinished"></translation>
+        <translation>Niedrig</translation>
     </message>
     <message>
         <source>The least a pack costs</source>
-        <translation type="unfinished"></translation>
+        <translation>Was eine Packung mindestens kostet</translation>
     </message>
     <message>
         <source>Typical</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich</translation>
     </message>
     <message>
         <source>What a pack costs most of the time</source>
-        <translation type="unfinished"></translation>
+        <translation>Was eine Packung meist kostet</translation>
     </message>
     <message>
         <source>High</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoch</translation>
     </message>
     <message>
         <source>The most a pack costs</source>
-        <translation type="unfinished"></translation>
+        <translation>Was eine Packung höchstens kostet</translation>
     </message>
     <message>
         <source>In stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Lieferbar</translation>
     </message>
     <message>
         <source>Whether the pack can be bought now</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob die Packung derzeit zu kaufen ist</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht</translation>
     </message>
     <message>
         <source>Of a pack as bought, for carrying it home</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht einer Packung wie gekauft, für den Heimweg</translation>
     </message>
     <message>
         <source>Lasts, months</source>
-        <translation type="unfinished"></translation>
+        <translation>Hält, Monate</translation>
     </message>
     <message>
         <source>Useful life: one number, or least – likely – most; empty where it is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Nutzungsdauer: eine Zahl oder mindestens – wahrscheinlich – höchstens; leer, wenn nicht bekannt</translation>
     </message>
     <message>
         <source>Lasts, hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Hält, Stunden</translation>
     </message>
     <message>
         <source>Useful life in hours of use: one number, or least – likely – most; empty where it is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Nutzungsdauer in Betriebsstunden: eine Zahl oder mindestens – wahrscheinlich – höchstens; leer, wenn nicht bekannt</translation>
     </message>
 </context>
 <context>
     <name>problems</name>
     <message>
         <source>lower-case letters and digits, in words joined by single hyphens</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinbuchstaben und Ziffern, in Wörtern mit einzelnen Bindestrichen dazwischen</translation>
     </message>
     <message>
         <source>letters, digits, hyphens and underscores, beginning with a letter or digit</source>
-        <translation type="unfinished"></translation>
+        <translation>Buchstaben, Ziffern, Binde- und Unterstriche, mit einem Buchstaben oder einer Ziffer am Anfang</translation>
     </message>
     <message>
         <source>a time of day such as 07:30</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Uhrzeit wie 07:30</translation>
     </message>
     <message>
         <source>a date such as 2026-11-25</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Datum wie 2026-11-25</translation>
     </message>
     <message>
         <source>of the form %1</source>
-        <translation type="unfinished"></translation>
+        <translation>von der Form %1</translation>
     </message>
     <message>
         <source>an object in braces</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Objekt in geschweiften Klammern</translation>
     </message>
     <message>
         <source>a list in square brackets</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Liste in eckigen Klammern</translation>
     </message>
     <message>
         <source>text in quotation marks</source>
-        <translation type="unfinished"></translation>
+        <translation>Text in Anführungszeichen</translation>
     </message>
     <message>
         <source>a number</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Zahl</translation>
     </message>
     <message>
         <source>a whole number</source>
-        <translation type="unfinished"></translation>
+        <translation>eine ganze Zahl</translation>
     </message>
     <message>
         <source>true or false</source>
-        <translation type="unfinished"></translation>
+        <translation>„true“ oder „false“</translation>
     </message>
     <message>
         <source>null</source>
-        <translation type="unfinished"></translation>
+        <translation>null</translation>
     </message>
     <message>
         <source>the length from snout to vent</source>
-        <translation type="unfinished"></translation>
+        <translation>die Kopf-Rumpf-Länge</translation>
     </message>
     <message>
         <source>the length of the shell</source>
-        <translation type="unfinished"></translation>
+        <translation>die Panzerlänge</translation>
     </message>
     <message>
         <source>the total length</source>
-        <translation type="unfinished"></translation>
+        <translation>die Gesamtlänge</translation>
     </message>
     <message>
         <source>This is not right (%1).</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier stimmt etwas nicht (%1).</translation>
     </message>
 </context>
 <context>
     <name>report</name>
     <message>
         <source>%1 points</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Punkte</translation>
     </message>
     <message>
         <source>wider range</source>
-        <translation type="unfinished"></translation>
+        <translation>breitere Spanne</translation>
     </message>
     <message>
         <source>narrower range</source>
-        <translation type="unfinished"></translation>
+        <translation>engere Spanne</translation>
     </message>
     <message>
         <source>dearer</source>
-        <translation type="unfinished"></translation>
+        <translation>teurer</translation>
     </message>
     <message>
         <source>cheaper</source>
-        <translation type="unfinished"></translation>
+        <translation>günstiger</translation>
     </message>
     <message>
         <source>more</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr</translation>
     </message>
     <message>
         <source>fewer</source>
-        <translation type="unfinished"></translation>
+        <translation>weniger</translation>
     </message>
     <message>
         <source>other verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>anderes Urteil</translation>
     </message>
     <message>
         <source>better</source>
-        <translation type="unfinished"></translation>
+        <translation>besser</translation>
     </message>
     <message>
         <source>worse</source>
-        <translation type="unfinished"></translation>
+        <translation>schlechter</translation>
     </message>
     <message>
         <source>larger</source>
-        <translation type="unfinished"></translation>
+        <translation>größer</translation>
     </message>
     <message>
         <source>smaller</source>
-        <translation type="unfinished"></translation>
+        <translation>kleiner</translation>
     </message>
     <message>
         <source>less</source>
-        <translation type="unfinished"></translation>
+        <translation>weniger</translation>
     </message>
     <message>
         <source>Floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche</translation>
     </message>
     <message>
         <source>can be walked on</source>
-        <translation type="unfinished"></translation>
+        <translation>begehbar</translation>
     </message>
     <message>
         <source>asked for</source>
-        <translation type="unfinished"></translation>
+        <translation>verlangt</translation>
     </message>
     <message>
         <source>Connected</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeschlossen</translation>
     </message>
     <message>
         <source>Energy in a year</source>
-        <translation type="unfinished"></translation>
+        <translation>Energie im Jahr</translation>
     </message>
     <message>
         <source>on a winter day</source>
-        <translation type="unfinished"></translation>
+        <translation>an einem Wintertag</translation>
     </message>
     <message>
         <source>on a summer day</source>
-        <translation type="unfinished"></translation>
+        <translation>an einem Sommertag</translation>
     </message>
     <message>
         <source>Water a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser am Tag</translation>
     </message>
     <message>
         <source>Mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse</translation>
     </message>
     <message>
         <source>heavier</source>
-        <translation type="unfinished"></translation>
+        <translation>schwerer</translation>
     </message>
     <message>
         <source>lighter</source>
-        <translation type="unfinished"></translation>
+        <translation>leichter</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>same</source>
-        <translation type="unfinished"></translation>
+        <translation>gleich</translation>
     </message>
     <message>
         <source>can&apos;t be told</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht zu sagen</translation>
     </message>
     <message>
         <source>new</source>
-        <translation type="unfinished"></translation>
+        <translation>neu</translation>
     </message>
     <message>
         <source>gone</source>
-        <translation type="unfinished"></translation>
+        <translation>entfallen</translation>
     </message>
     <message>
         <source>warmer</source>
-        <translation type="unfinished"></translation>
+        <translation>wärmer</translation>
     </message>
     <message>
         <source>colder</source>
-        <translation type="unfinished"></translation>
+        <translation>kälter</translation>
     </message>
     <message>
         <source>damper</source>
-        <translation type="unfinished"></translation>
+        <translation>feuchter</translation>
     </message>
     <message>
         <source>drier</source>
-        <translation type="unfinished"></translation>
+        <translation>trockener</translation>
     </message>
     <message>
         <source>(none)</source>
-        <translation type="unfinished"></translation>
+        <translation>(keines)</translation>
     </message>
     <message>
         <source>All in all</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles in allem</translation>
     </message>
     <message>
         <source>Space</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz</translation>
     </message>
     <message>
         <source>Humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftfeuchte</translation>
     </message>
     <message>
         <source>Costs, at typical prices</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten, zu üblichen Preisen</translation>
     </message>
     <message>
         <source>To start</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschaffung</translation>
     </message>
     <message>
         <source>Net of what is owned; lines without a price are not in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abzüglich dessen, was vorhanden ist; Zeilen ohne Preis sind nicht enthalten.</translation>
     </message>
     <message>
         <source>To run, per year</source>
-        <translation type="unfinished"></translation>
+        <translation>Laufende Kosten je Jahr</translation>
     </message>
     <message>
         <source>What is used up, and each replacement spread evenly over its life.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was verbraucht wird, dazu jeder Ersatz, gleichmäßig auf seine Nutzungsdauer verteilt.</translation>
     </message>
     <message>
         <source>of that, electricity</source>
-        <translation type="unfinished"></translation>
+        <translation>davon Strom</translation>
     </message>
     <message>
         <source>Net present cost</source>
-        <translation type="unfinished"></translation>
+        <translation>Barwert der Kosten</translation>
     </message>
     <message>
         <source>As a sum each year</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Betrag je Jahr</translation>
     </message>
     <message>
         <source>Without a price</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Preis</translation>
     </message>
     <message>
         <source>Electricity in it</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom darin enthalten</translation>
     </message>
     <message>
         <source>no: price not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>nein: Preis nicht angegeben</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>Bought in different numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>In anderer Anzahl gekauft</translation>
     </message>
     <message>
         <source>Comparison</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleich</translation>
     </message>
     <message>
         <source>Of</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereich</translation>
     </message>
     <message>
         <source>Figure</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennwert</translation>
     </message>
     <message>
         <source>Change</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung</translation>
     </message>
     <message>
         <source>%1 costs no more to start and no more to run.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kostet weder in der Anschaffung noch im Betrieb mehr.</translation>
     </message>
     <message>
         <source>What %1 costs more to start comes back in %2 by what it costs less to run.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was %1 in der Anschaffung mehr kostet, gleichen die niedrigeren laufenden Kosten wieder aus; das dauert %2.</translation>
     </message>
     <message>
         <source>%1 costs no less to start and no less to run: nothing comes back.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kostet weder in der Anschaffung noch im Betrieb weniger: Die Ausgabe kommt nicht wieder herein.</translation>
     </message>
     <message>
         <source>%1 costs less to start and more to run: after %2 it has cost more.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kostet in der Anschaffung weniger und im Betrieb mehr; bis der Vorteil aufgezehrt ist, dauert es %2.</translation>
     </message>
     <message>
         <source>Whether it pays back is not known: a tariff is missing, different things have no price, or the price list is in another currency.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob es sich rechnet, ist nicht bekannt: Ein Tarif fehlt, unterschiedliche Dinge haben keinen Preis, oder die Preisliste hat eine andere Währung.</translation>
     </message>
     <message>
         <source>Nothing: both orders are the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts: Beide Bestellungen sind gleich.</translation>
     </message>
     <message>
         <source>First:  </source>
-        <translation type="unfinished"></translation>
+        <translation>Nr. 1: </translation>
     </message>
     <message>
         <source>Second: </source>
-        <translation type="unfinished"></translation>
+        <translation>Nr. 2: </translation>
     </message>
     <message>
         <source>Assessed as of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand der Bewertung: %1.</translation>
     </message>
     <message>
         <source>the second</source>
-        <translation type="unfinished"></translation>
+        <translation>der zweite Plan</translation>
     </message>
     <message>
         <source>The prices are invented examples.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Preise sind erfundene Beispiele.</translation>
     </message>
     <message>
         <source>Due again about every %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder fällig im Abstand von rund: %1.</translation>
     </message>
     <message>
         <source>of that, delivery by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>davon Lieferung (%1)</translation>
     </message>
     <message>
         <source>As the price list states it; goods of enough may be brought for nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie in der Preisliste angegeben; bei genügend Warenwert kann die Lieferung frei sein.</translation>
     </message>
     <message>
         <source>of that, tax at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>davon Steuer (%1)</translation>
     </message>
     <message>
         <source>It comes on top of goods and delivery there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie kommt dort auf Ware und Lieferung obendrauf.</translation>
     </message>
     <message>
         <source>To run, a year</source>
-        <translation type="unfinished"></translation>
+        <translation>Laufende Kosten im Jahr</translation>
     </message>
     <message>
         <source>The sum of the lines under “What runs up in a year”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Summe der Zeilen unter „Was im Jahr anfällt“.</translation>
     </message>
     <message>
         <source>By the head, of %1 animals</source>
-        <translation type="unfinished"></translation>
+        <translation>Je Tier, bei %1 Tieren</translation>
     </message>
     <message>
         <source>What it costs to run, shared out evenly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die laufenden Kosten, gleichmäßig aufgeteilt.</translation>
     </message>
     <message>
         <source>What runs up in a year</source>
-        <translation type="unfinished"></translation>
+        <translation>Was im Jahr anfällt</translation>
     </message>
     <message>
         <source>Electricity</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom</translation>
     </message>
     <message>
         <source>State the price of electricity under “Site and room”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Strompreis unter „Standort und Raum“ angeben.</translation>
     </message>
     <message>
         <source>All payments of the horizon at typical prices, later ones discounted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Zahlungen im betrachteten Zeitraum zu üblichen Preisen, spätere abgezinst.</translation>
     </message>
     <message>
         <source>Equivalent annual cost</source>
-        <translation type="unfinished"></translation>
+        <translation>Annuität der Kosten</translation>
     </message>
     <message>
         <source>The even yearly payment that has the same net present cost.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gleichbleibende jährliche Zahlung mit demselben Barwert der Kosten.</translation>
     </message>
     <message>
         <source>For the rest of a life</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den Rest eines Lebens</translation>
     </message>
     <message>
         <source>To start and to run at today&apos;s prices, nothing discounted, for %1: %2. In round figures, for nobody knows prices of decades ahead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschaffung und laufende Kosten zu heutigen Preisen, nichts abgezinst, Zeitraum %1: %2. Gerundet, denn Preise in Jahrzehnten kennt niemand.</translation>
     </message>
     <message>
         <source>%1 or longer</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 oder länger</translation>
     </message>
     <message>
         <source>Month by month</source>
-        <translation type="unfinished"></translation>
+        <translation>Monat für Monat</translation>
     </message>
     <message>
         <source>The year ahead: electricity by the season, replacements whole in the month in which their likely life ends, the rest evenly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das kommende Jahr: Strom nach der Jahreszeit, Ersatz ganz in dem Monat, in dem die wahrscheinliche Nutzungsdauer endet, das Übrige gleichmäßig.</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>Typically: electricity %1, replaced %2, the rest %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich: Strom %1, Ersatz %2, Übriges %3.</translation>
     </message>
     <message>
         <source>To replace within a year</source>
-        <translation type="unfinished"></translation>
+        <translation>Binnen eines Jahres zu ersetzen</translation>
     </message>
     <message>
         <source>What is worn out within the year ahead by its likely life.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nach der wahrscheinlichen Nutzungsdauer im kommenden Jahr verschlissen ist.</translation>
     </message>
     <message>
         <source>Due about %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Fällig etwa %1</translation>
     </message>
     <message>
         <source>, perhaps from %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, vielleicht ab %1</translation>
     </message>
     <message>
         <source>Its UV falls below what its animals need before it is worn out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das UV sinkt unter den Bedarf der Tiere, bevor die Lampe verschlissen ist.</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>To begin</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den Anfang</translation>
     </message>
     <message>
         <source>The sum of the shopping list, net of what is owned, and what is set aside for surprises. Lines without a price are not in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Summe der Einkaufsliste, abzüglich dessen, was vorhanden ist, dazu die Reserve für Unvorhergesehenes. Zeilen ohne Preis sind nicht enthalten.</translation>
     </message>
     <message>
         <source>electricity, whose price is not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom, dessen Preis nicht angegeben ist</translation>
     </message>
     <message>
         <source>Not in these sums, for want of a price: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mangels Preis nicht in diesen Summen: %1.</translation>
     </message>
     <message>
         <source>Prices of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Preise vom %1</translation>
     </message>
     <message>
         <source>, invented for illustration: put in your own before you decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>, zur Veranschaulichung erfunden: vor einer Entscheidung die eigenen einsetzen.</translation>
     </message>
     <message>
         <source>Costs: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten: %1</translation>
     </message>
     <message>
         <source>Cost, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten, %1</translation>
     </message>
     <message>
         <source>Low</source>
-        <translation type="unfinished"></translation>
+        <translation>Niedrig</translation>
     </message>
     <message>
         <source>Typical</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich</translation>
     </message>
     <message>
         <source>High</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoch</translation>
     </message>
     <message>
         <source>Total</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe</translation>
     </message>
     <message>
         <source>Things without a price, not in the total: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Preis und nicht in der Summe: %1.</translation>
     </message>
     <message>
         <source>The prices are invented examples of %1. Put your own in their place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Preise sind erfundene Beispiele vom %1. An ihrer Stelle die eigenen einsetzen.</translation>
     </message>
     <message>
         <source>All together</source>
-        <translation type="unfinished"></translation>
+        <translation>Insgesamt</translation>
     </message>
     <message>
         <source>%1 (%2–%3)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2–%3)</translation>
     </message>
     <message>
         <source>%1 → %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 → %2</translation>
     </message>
     <message>
         <source>another unit</source>
-        <translation type="unfinished"></translation>
+        <translation>andere Einheit</translation>
     </message>
     <message>
         <source>amount %1 → %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge %1 → %2</translation>
     </message>
     <message>
         <source>in stock again</source>
-        <translation type="unfinished"></translation>
+        <translation>wieder lieferbar</translation>
     </message>
     <message>
         <source>no longer in stock</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht mehr lieferbar</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>the list is more than %1 months old; look its prices up again.</source>
-        <translation type="unfinished"></translation>
+        <translation>die Liste ist mehr als %1 Monate alt; die Preise neu nachsehen.</translation>
     </message>
     <message>
         <source>%1, after %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, nach dem %2</translation>
     </message>
     <message>
         <source>%1, %2 months old on %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, am %3 %2 Monate alt</translation>
     </message>
     <message>
         <source>Not in stock: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht lieferbar: %1.</translation>
     </message>
     <message>
         <source>No price for: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Preis: %1.</translation>
     </message>
     <message>
         <source>Price list: </source>
-        <translation type="unfinished"></translation>
+        <translation>Preisliste: </translation>
     </message>
     <message>
         <source>Of:         </source>
-        <translation type="unfinished"></translation>
+        <translation>Stand:      </translation>
     </message>
     <message>
         <source>Place:      </source>
-        <translation type="unfinished"></translation>
+        <translation>Ort:        </translation>
     </message>
     <message>
         <source>Currency:   </source>
-        <translation type="unfinished"></translation>
+        <translation>Währung:    </translation>
     </message>
     <message>
         <source>Holds:      </source>
-        <translation type="unfinished"></translation>
+        <translation>Inhalt:     </translation>
     </message>
     <message>
         <source>items: %1, packs: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Artikel: %1, Packungen: %2</translation>
     </message>
     <message>
         <source>Warning: </source>
-        <translation type="unfinished"></translation>
+        <translation>Warnung: </translation>
     </message>
     <message>
         <source>Not in stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht lieferbar</translation>
     </message>
     <message>
         <source>No price for</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Preis</translation>
     </message>
     <message>
         <source>The first list is in %1 and the second in %2: their prices are not compared.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die erste Liste rechnet in %1, die zweite in %2: Ihre Preise werden nicht verglichen.</translation>
     </message>
     <message>
         <source>%1 beside %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 neben %2</translation>
     </message>
     <message>
         <source>What differs</source>
-        <translation type="unfinished"></translation>
+        <translation>Was abweicht</translation>
     </message>
     <message>
         <source>Item</source>
-        <translation type="unfinished"></translation>
+        <translation>Artikel</translation>
     </message>
     <message>
         <source>Pack</source>
-        <translation type="unfinished"></translation>
+        <translation>Packung</translation>
     </message>
     <message>
         <source>How</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie</translation>
     </message>
     <message>
         <source>changed</source>
-        <translation type="unfinished"></translation>
+        <translation>geändert</translation>
     </message>
     <message>
         <source>only in the second list</source>
-        <translation type="unfinished"></translation>
+        <translation>nur in der zweiten Liste</translation>
     </message>
     <message>
         <source>only in the first list</source>
-        <translation type="unfinished"></translation>
+        <translation>nur in der ersten Liste</translation>
     </message>
     <message>
         <source>another need, unit or size</source>
-        <translation type="unfinished"></translation>
+        <translation>anderer Bedarf, andere Einheit oder Größe</translation>
     </message>
     <message>
         <source>another name or category</source>
-        <translation type="unfinished"></translation>
+        <translation>anderer Name oder andere Kategorie</translation>
     </message>
     <message>
         <source>%1, %2, %3, %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2, %3, %4</translation>
     </message>
     <message>
         <source>Nothing differs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Unterschiede.</translation>
     </message>
     <message>
         <source>Nothing else differs: items, packs, amounts and stock are the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonst weicht nichts ab: Artikel, Packungen, Mengen und Lieferbarkeit sind gleich.</translation>
     </message>
     <message>
         <source>Changed packs</source>
-        <translation type="unfinished"></translation>
+        <translation>Geänderte Packungen</translation>
     </message>
     <message>
         <source>Changed items</source>
-        <translation type="unfinished"></translation>
+        <translation>Geänderte Artikel</translation>
     </message>
     <message>
         <source>Only in the second list</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur in der zweiten Liste</translation>
     </message>
     <message>
         <source>Only in the first list</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur in der ersten Liste</translation>
     </message>
     <message>
         <source>Whole site</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesamte Anlage</translation>
     </message>
     <message>
         <source>All enclosures</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Terrarien</translation>
     </message>
     <message>
         <source>owned</source>
-        <translation type="unfinished"></translation>
+        <translation>vorhanden</translation>
     </message>
     <message>
         <source>no price</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Preis</translation>
     </message>
     <message>
         <source>Shopping list: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Einkaufsliste: %1</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished"></translation>
+        <translation>Für</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Packs</source>
-        <translation type="unfinished"></translation>
+        <translation>Packungen</translation>
     </message>
     <message>
         <source>Each, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Je Stück, %1</translation>
     </message>
     <message>
         <source>Total, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe, %1</translation>
     </message>
     <message>
         <source>Left over</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleibt übrig</translation>
     </message>
     <message>
         <source>Needed because</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig, weil</translation>
     </message>
     <message>
         <source>Total of these lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe dieser Zeilen</translation>
     </message>
     <message>
         <source>Typical prices as of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Übliche Preise, Stand %1.</translation>
     </message>
     <message>
         <source>the cheapest to buy</source>
-        <translation type="unfinished"></translation>
+        <translation>am günstigsten in der Anschaffung</translation>
     </message>
     <message>
         <source>the cheapest over the years</source>
-        <translation type="unfinished"></translation>
+        <translation>am günstigsten über die Jahre</translation>
     </message>
     <message>
         <source>the widest margin</source>
-        <translation type="unfinished"></translation>
+        <translation>mit dem größten Spielraum</translation>
     </message>
     <message>
         <source>%1. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1. %2</translation>
     </message>
     <message>
         <source>watts not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung nicht angegeben</translation>
     </message>
     <message>
         <source>thermostat at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermostat auf %1</translation>
     </message>
     <message>
         <source>dimmer</source>
-        <translation type="unfinished"></translation>
+        <translation>Dimmer</translation>
     </message>
     <message>
         <source>always on</source>
-        <translation type="unfinished"></translation>
+        <translation>mit Dauerstrom</translation>
     </message>
     <message>
         <source>by the timer</source>
-        <translation type="unfinished"></translation>
+        <translation>über die Zeitschaltuhr</translation>
     </message>
     <message>
         <source>  Box</source>
-        <translation type="unfinished"></translation>
+        <translation>  Becken</translation>
     </message>
     <message>
         <source>%1 × %2 × %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2 × %3</translation>
     </message>
     <message>
         <source>  Top covered</source>
-        <translation type="unfinished"></translation>
+        <translation>  Oben abgedeckt</translation>
     </message>
     <message>
         <source>  Misting, a day</source>
-        <translation type="unfinished"></translation>
+        <translation>  Sprühen, am Tag</translation>
     </message>
     <message>
         <source>not known: the price list is in another currency</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt: Die Preisliste hat eine andere Währung</translation>
     </message>
     <message>
         <source>Electricity is not in it: its price is not stated.</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom ist nicht enthalten: Sein Preis ist nicht angegeben.</translation>
     </message>
     <message>
         <source>Margin, ranges and all</source>
-        <translation type="unfinished"></translation>
+        <translation>Spielraum samt Spannen</translation>
     </message>
     <message>
         <source>Missed, likely values</source>
-        <translation type="unfinished"></translation>
+        <translation>Verfehlt, wahrscheinlich</translation>
     </message>
     <message>
         <source> over all zones, every dimmer at one setting</source>
-        <translation type="unfinished"></translation>
+        <translation> über alle Zonen, jeder Dimmer auf einer Einstellung</translation>
     </message>
     <message>
         <source>What stands in the way:</source>
-        <translation type="unfinished"></translation>
+        <translation>Was im Weg steht:</translation>
     </message>
     <message>
         <source>Besides, what no equipment settles:</source>
-        <translation type="unfinished"></translation>
+        <translation>Außerdem, was keine Technik löst:</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>%1: the bed is too shallow for its animals; it was filled up to what they dig.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Der Bodengrund ist für die Tiere zu flach; er wurde bis zur Grabtiefe aufgefüllt.</translation>
     </message>
     <message>
         <source>%1: the box is too small for its animals; a larger one of a usual size was taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Das Becken ist für die Tiere zu klein; ein größeres in üblicher Größe wurde genommen.</translation>
     </message>
     <message>
         <source>%1: the box is too small for its animals, and stayed as it is: no usual size is enough, or it was to be kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Das Becken ist für die Tiere zu klein und blieb, wie es ist: Keine übliche Größe reicht, oder es sollte bleiben.</translation>
     </message>
     <message>
         <source>%1: its climate can&apos;t be computed from what the plan states, so it was left as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Das Klima lässt sich aus den Angaben im Plan nicht berechnen, daher blieb alles, wie es ist.</translation>
     </message>
     <message>
         <source>Nothing that meets every target can be had for what may be spent. The least to begin with is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den verfügbaren Betrag gibt es nichts, das alle Zielwerte einhält. Die günstigste Anschaffung kostet %1.</translation>
     </message>
     <message>
         <source>Nothing can be suggested.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es lässt sich nichts vorschlagen.</translation>
     </message>
     <message>
         <source>These meet every target that equipment can meet, in winter and summer, by the likely value; no end of a range and no drill is a danger. Where an end of a range misses a target, the margin is negative.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Vorschläge halten nach dem wahrscheinlichen Wert im Winter und im Sommer jeden Zielwert ein, den Technik einhalten kann; kein Ende einer Spanne und kein Störfall ist eine Gefahr. Wo ein Ende einer Spanne einen Zielwert verfehlt, ist der Spielraum negativ.</translation>
     </message>
     <message>
         <source>Nothing that was tried meets every target. These come nearest:</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts von dem, was versucht wurde, hält alle Zielwerte ein. Dies kommt am nächsten:</translation>
     </message>
     <message>
         <source>Sets of equipment that were worked out: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgerechnete Zusammenstellungen: %1.</translation>
     </message>
     <message>
         <source>Prove any of them with thermometers for several days before an animal moves in. Wiring is an electrician&apos;s work; an ill animal is a vet&apos;s.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede davon mehrere Tage lang mit Thermometern nachprüfen, bevor ein Tier einzieht. Verdrahten ist Sache einer Elektrofachkraft, ein krankes Tier Sache des Tierarztes.</translation>
     </message>
     <message>
         <source>cost not known: the price list is in another currency</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten nicht bekannt: Die Preisliste hat eine andere Währung</translation>
     </message>
     <message>
         <source>misting %1 a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprühmenge %1 am Tag</translation>
     </message>
     <message>
         <source>%1: %2 to begin</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Anschaffung %2</translation>
     </message>
     <message>
         <source>Readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte</translation>
     </message>
     <message>
         <source>measured</source>
-        <translation type="unfinished"></translation>
+        <translation>gemessen</translation>
     </message>
     <message>
         <source>read</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablesung</translation>
     </message>
     <message>
         <source>before</source>
-        <translation type="unfinished"></translation>
+        <translation>vorher</translation>
     </message>
     <message>
         <source>after</source>
-        <translation type="unfinished"></translation>
+        <translation>nachher</translation>
     </message>
     <message>
         <source>off</source>
-        <translation type="unfinished"></translation>
+        <translation>aus</translation>
     </message>
     <message>
         <source>They narrow: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie engen ein: %1.</translation>
     </message>
     <message>
         <source>Hour by hour</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunde für Stunde</translation>
     </message>
     <message>
         <source>%1, of which %2 can be walked on</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, davon %2 begehbar</translation>
     </message>
     <message>
         <source>; %1 asked for by “%2”</source>
-        <translation type="unfinished"></translation>
+        <translation>; „%2“ verlangt %1</translation>
     </message>
     <message>
         <source>may be outgrown in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>reicht womöglich nur noch %1</translation>
     </message>
     <message>
         <source>range</source>
-        <translation type="unfinished"></translation>
+        <translation>Spanne</translation>
     </message>
     <message>
         <source>likely</source>
-        <translation type="unfinished"></translation>
+        <translation>wahrscheinlich</translation>
     </message>
     <message>
         <source>target</source>
-        <translation type="unfinished"></translation>
+        <translation>Zielwert</translation>
     </message>
     <message>
         <source>the balance of heat did not close: not known</source>
-        <translation type="unfinished"></translation>
+        <translation>die Wärmebilanz ging nicht auf: nicht bekannt</translation>
     </message>
     <message>
         <source>draws %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufnahme %1</translation>
     </message>
     <message>
         <source>Bed</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodengrund</translation>
     </message>
     <message>
         <source>%1: fill in %2, %3 when damp</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 einfüllen, feucht %3</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht</translation>
     </message>
     <message>
         <source>%1 connected, %2 a day</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 angeschlossen, %2 am Tag</translation>
     </message>
     <message>
         <source>Temperatures</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperaturen</translation>
     </message>
     <message>
         <source>Loads</source>
-        <translation type="unfinished"></translation>
+        <translation>Lasten</translation>
     </message>
     <message>
         <source>of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>von %1</translation>
     </message>
     <message>
         <source>Month, typical prices</source>
-        <translation type="unfinished"></translation>
+        <translation>Monat, übliche Preise</translation>
     </message>
     <message>
         <source>electricity</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom</translation>
     </message>
     <message>
         <source>replaced</source>
-        <translation type="unfinished"></translation>
+        <translation>Ersatz</translation>
     </message>
     <message>
         <source>others</source>
-        <translation type="unfinished"></translation>
+        <translation>Übriges</translation>
     </message>
     <message>
         <source>in all</source>
-        <translation type="unfinished"></translation>
+        <translation>insgesamt</translation>
     </message>
     <message>
         <source>  %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>  %1 %2</translation>
     </message>
     <message>
         <source>For the rest of a life (%1, %2): about %3 in all at today&apos;s prices, in round figures.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den Rest eines Lebens (%1, %2): insgesamt rund %3 zu heutigen Preisen, gerundet.</translation>
     </message>
     <message>
         <source>Goods, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ware, %1</translation>
     </message>
     <message>
         <source>Delivery, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Lieferung, %1</translation>
     </message>
     <message>
         <source>Tax on top, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Steuer zusätzlich, %1</translation>
     </message>
     <message>
         <source>Costs</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten</translation>
     </message>
     <message>
         <source>The price list is in another currency than the plan, so nothing is costed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Preisliste hat eine andere Währung als der Plan, deshalb werden keine Kosten berechnet.</translation>
     </message>
     <message>
         <source>  of that, electricity</source>
-        <translation type="unfinished"></translation>
+        <translation>  davon Strom</translation>
     </message>
     <message>
         <source>  by the head, of %1 animals</source>
-        <translation type="unfinished"></translation>
+        <translation>  je Tier, bei %1 Tieren</translation>
     </message>
     <message>
         <source>After the start</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach der Anschaffung</translation>
     </message>
     <message>
         <source>Year %1, in all so far</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr %1, insgesamt bisher</translation>
     </message>
     <message>
         <source>The same as a sum each year</source>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe als Betrag je Jahr</translation>
     </message>
     <message>
         <source>The prices are invented examples. Put your own in their place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Preise sind erfundene Beispiele. An ihrer Stelle die eigenen einsetzen.</translation>
     </message>
     <message>
         <source>To buy</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu kaufen</translation>
     </message>
     <message>
         <source>Nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts.</translation>
     </message>
     <message>
         <source>in the place of %1, which is out of stock</source>
-        <translation type="unfinished"></translation>
+        <translation>statt %1 (nicht lieferbar)</translation>
     </message>
     <message>
         <source>Findings, the most serious first</source>
-        <translation type="unfinished"></translation>
+        <translation>Befunde, die schwerwiegendsten zuerst</translation>
     </message>
     <message>
         <source>Nothing falls short.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts zu beanstanden.</translation>
     </message>
     <message>
         <source>Bear in mind</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu bedenken</translation>
     </message>
     <message>
         <source>Not stated in the plan, and what was assumed</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht im Plan angegeben, und was dafür angenommen wurde</translation>
     </message>
     <message>
         <source>the bed</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodengrund</translation>
     </message>
     <message>
         <source>%1 of the floor has none</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 der Grundfläche ohne UV</translation>
     </message>
     <message>
         <source>%1 to %2 of the floor has none</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2 der Grundfläche ohne UV</translation>
     </message>
     <message>
         <source>%1: %2 from a back on %3 at the nearest</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: geringster Abstand zum Rücken eines Tieres %2 (Standort: %3)</translation>
     </message>
     <message>
         <source>; keep at least %1</source>
-        <translation type="unfinished"></translation>
+        <translation>; mindestens %1 einhalten</translation>
     </message>
     <message>
         <source>no height of the lamp puts it inside the target</source>
-        <translation type="unfinished"></translation>
+        <translation>bei keiner Höhe der Lampe liegt der Wert im Zielbereich</translation>
     </message>
     <message>
         <source>inside the target with %1 at %2 to %3 above the base</source>
-        <translation type="unfinished"></translation>
+        <translation>im Zielbereich, wenn %1 %2 bis %3 über der Bodenplatte hängt</translation>
     </message>
     <message>
         <source>likely inside the target with %1 at %2 to %3 above the base</source>
-        <translation type="unfinished"></translation>
+        <translation>wahrscheinlich im Zielbereich, wenn %1 %2 bis %3 über der Bodenplatte hängt</translation>
     </message>
     <message>
         <source>falls below the target after about %1 of burning</source>
-        <translation type="unfinished"></translation>
+        <translation>sinkt unter den Zielwert; Brenndauer bis dahin etwa %1</translation>
     </message>
     <message>
         <source>, on %1 (earliest %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>, am %1 (frühestens %2)</translation>
     </message>
     <message>
         <source>UV index</source>
-        <translation type="unfinished"></translation>
+        <translation>UV-Index</translation>
     </message>
     <message>
         <source>%1; target %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; Zielwert %2: %3</translation>
     </message>
     <message>
         <source>the most within reach is %1, on %2</source>
-        <translation type="unfinished"></translation>
+        <translation>höchster erreichbarer Wert: %1 (Standort: %2)</translation>
     </message>
     <message>
         <source>rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Ruhe</translation>
     </message>
     <message>
         <source>weigh on</source>
-        <translation type="unfinished"></translation>
+        <translation>wiegen am</translation>
     </message>
     <message>
         <source>ask a vet below</source>
-        <translation type="unfinished"></translation>
+        <translation>Tierarzt unter</translation>
     </message>
     <message>
         <source>end it below</source>
-        <translation type="unfinished"></translation>
+        <translation>beenden unter</translation>
     </message>
     <message>
         <source>week of</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche ab</translation>
     </message>
     <message>
         <source>stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Phase</translation>
     </message>
     <message>
         <source>by its end</source>
-        <translation type="unfinished"></translation>
+        <translation>am Ende</translation>
     </message>
     <message>
         <source>Water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <source>%1 a day, %2 a month: changed %3, topped up %4, misted %5</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 am Tag, %2 im Monat: gewechselt %3, nachgefüllt %4, gesprüht %5</translation>
     </message>
     <message>
         <source>poured into the bed to keep it as damp: %1 a day</source>
-        <translation type="unfinished"></translation>
+        <translation>in den Bodengrund gegossen, damit er so feucht bleibt: %1 am Tag</translation>
     </message>
     <message>
         <source>%1 holds %2 and weighs %3 full: %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 fasst %2 und wiegt gefüllt %3: %4</translation>
     </message>
     <message>
         <source>conditioner %1 a fill, %2 a month for %3 of treated water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasseraufbereiter %1 je Füllung, %2 im Monat für %3 aufbereitetes Wasser</translation>
     </message>
     <message>
         <source>source: %1; drawn from the mains %2 a day</source>
-        <translation type="unfinished"></translation>
+        <translation>Herkunft: %1; aus der Leitung entnommen %2 am Tag</translation>
     </message>
     <message>
         <source>filter cartridges a year, by volume: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Filterkartuschen im Jahr, nach Menge: %1</translation>
     </message>
     <message>
         <source>Year</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr</translation>
     </message>
     <message>
         <source>sky, h</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag, h</translation>
     </message>
     <message>
         <source>on</source>
-        <translation type="unfinished"></translation>
+        <translation>an</translation>
     </message>
     <message>
         <source>h</source>
-        <translation type="unfinished"></translation>
+        <translation>h</translation>
     </message>
     <message>
         <source>kWh</source>
-        <translation type="unfinished"></translation>
+        <translation>kWh</translation>
     </message>
     <message>
         <source>costs</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten</translation>
     </message>
     <message>
         <source>In a year</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Jahr</translation>
     </message>
     <message>
         <source>Winter rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Winterruhe</translation>
+    </message>
+    <message>
+        <source>Growth: not known; it takes two lengths at least three months apart.</source>
+        <translation>Wachstum: nicht bekannt; dazu braucht es zwei Längen im Abstand von mindestens drei Monaten.</translation>
+    </message>
+    <message>
+        <source>Growth: %1 of its length a year; against what is published: %2.</source>
+        <translation>Wachstum: %1 der Länge im Jahr; verglichen mit veröffentlichten Werten: %2.</translation>
+    </message>
+    <message>
+        <source>Weight: not judged; it takes two weights within a year.</source>
+        <translation>Gewicht: nicht beurteilt; dazu braucht es zwei Wägungen binnen eines Jahres.</translation>
+    </message>
+    <message>
+        <source>Weight: nothing lost since %1.</source>
+        <translation>Gewicht: seit %1 kein Verlust.</translation>
+    </message>
+    <message>
+        <source>Weight: %1 less than the %2 of %3: %4.</source>
+        <translation>Gewicht: %1 weniger als %2 am %3: %4.</translation>
+    </message>
+    <message>
+        <source>Length by %1: %2 to %3.</source>
+        <translation>Länge am %1: %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>Length by %1: at least %2.</source>
+        <translation>Länge am %1: mindestens %2.</translation>
+    </message>
+    <message>
+        <source>%1 over time</source>
+        <translation>%1 über die Zeit</translation>
     </message>
 </context>
 <context>
     <name>seasons</name>
     <message>
         <source>winding down</source>
-        <translation type="unfinished"></translation>
+        <translation>Einwintern</translation>
     </message>
     <message>
         <source>cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Kälte</translation>
     </message>
     <message>
         <source>warming up</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufheizen</translation>
     </message>
     <message>
         <source>tap</source>
-        <translation type="unfinished"></translation>
+        <translation>Leitungswasser</translation>
     </message>
     <message>
         <source>filtered</source>
-        <translation type="unfinished"></translation>
+        <translation>gefiltert</translation>
     </message>
     <message>
         <source>reverse osmosis</source>
-        <translation type="unfinished"></translation>
+        <translation>Umkehrosmose</translation>
     </message>
     <message>
         <source>may be cooled</source>
-        <translation type="unfinished"></translation>
+        <translation>Winterruhe möglich</translation>
     </message>
     <message>
         <source>must not be cooled</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Winterruhe</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>No food. Water to drink and a bath every other day, so that the gut empties. In the first half as warm as ever, in the second warmth and light fall evenly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Futter. Wasser zum Trinken und jeden zweiten Tag ein Bad, damit sich der Darm leert. In der ersten Hälfte so warm wie sonst, in der zweiten nehmen Wärme und Licht gleichmäßig ab.</translation>
     </message>
     <message>
         <source>Dark, and at an even temperature. Look at the thermometer&apos;s log every day, weigh every week, and let fresh air in each time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dunkel und bei gleichmäßiger Temperatur. Täglich die Aufzeichnung des Thermometers ansehen, jede Woche wiegen und dabei jedes Mal frische Luft hereinlassen.</translation>
     </message>
     <message>
         <source>Back to the usual warmth and light within days. A bath first, then food. If it does not eat within a week, see a vet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Binnen Tagen zurück zu gewohnter Wärme und gewohntem Licht. Erst ein Bad, dann Futter. Frisst das Tier nicht innerhalb einer Woche, zum Tierarzt gehen.</translation>
     </message>
     <message>
         <source>What each device draws on a winter and on a summer day, joined by a cosine whose coldest day comes 27.5 days after the shortest; the range covers a lag from none to twice that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was jedes Gerät an einem Winter- und an einem Sommertag aufnimmt, verbunden durch eine Kosinuskurve, deren kältester Tag 27,5 Tage nach dem kürzesten liegt; die Spanne deckt einen Nachlauf von null bis zum Doppelten davon ab.</translation>
     </message>
     <message>
         <source>What each device draws on a winter and on a summer day. The latitude is not stated, so each month may be a winter&apos;s or a summer&apos;s, and the range covers both.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was jedes Gerät an einem Winter- und an einem Sommertag aufnimmt. Der Breitengrad ist nicht angegeben, daher kann jeder Monat ein Winter- oder ein Sommermonat sein, und die Spanne deckt beides ab.</translation>
     </message>
 </context>
 <context>
     <name>sentences</name>
     <message>
         <source>the room on a winter day</source>
-        <translation type="unfinished"></translation>
+        <translation>der Raum an einem Wintertag</translation>
     </message>
     <message>
         <source>the room on a winter night</source>
-        <translation type="unfinished"></translation>
+        <translation>der Raum in einer Winternacht</translation>
     </message>
     <message>
         <source>the room&apos;s humidity in winter</source>
-        <translation type="unfinished"></translation>
+        <translation>die Luftfeuchte des Raums im Winter</translation>
     </message>
     <message>
         <source>the room on a summer day</source>
-        <translation type="unfinished"></translation>
+        <translation>der Raum an einem Sommertag</translation>
     </message>
     <message>
         <source>the room on a summer night</source>
-        <translation type="unfinished"></translation>
+        <translation>der Raum in einer Sommernacht</translation>
     </message>
     <message>
         <source>the room&apos;s humidity in summer</source>
-        <translation type="unfinished"></translation>
+        <translation>die Luftfeuchte des Raums im Sommer</translation>
     </message>
     <message>
         <source>the room in a heat wave</source>
-        <translation type="unfinished"></translation>
+        <translation>der Raum bei einer Hitzewelle</translation>
     </message>
     <message>
         <source>the length of a power cut</source>
-        <translation type="unfinished"></translation>
+        <translation>die Dauer eines Stromausfalls</translation>
     </message>
     <message>
         <source>the room in a power cut</source>
-        <translation type="unfinished"></translation>
+        <translation>der Raum bei einem Stromausfall</translation>
     </message>
     <message>
         <source>how far a room strays from what is stated</source>
-        <translation type="unfinished"></translation>
+        <translation>wie weit ein Raum von der Angabe abweicht</translation>
     </message>
     <message>
         <source>how far a room&apos;s humidity strays from what is stated</source>
-        <translation type="unfinished"></translation>
+        <translation>wie weit die Luftfeuchte eines Raums von der Angabe abweicht</translation>
     </message>
     <message>
         <source>what else runs on the circuit</source>
-        <translation type="unfinished"></translation>
+        <translation>was sonst am Stromkreis läuft</translation>
     </message>
     <message>
         <source>what a strip may carry</source>
-        <translation type="unfinished"></translation>
+        <translation>die zulässige Last einer Steckdosenleiste</translation>
     </message>
     <message>
         <source>timed outlets of a strip</source>
-        <translation type="unfinished"></translation>
+        <translation>Steckdosen mit Zeitschaltung an einer Leiste</translation>
     </message>
     <message>
         <source>always-on outlets of a strip</source>
-        <translation type="unfinished"></translation>
+        <translation>Steckdosen mit Dauerstrom an einer Leiste</translation>
     </message>
     <message>
         <source>the open share of the mesh</source>
-        <translation type="unfinished"></translation>
+        <translation>der offene Anteil des Gitters</translation>
     </message>
     <message>
         <source>the thickness of a panel</source>
-        <translation type="unfinished"></translation>
+        <translation>die Dicke einer Wandplatte</translation>
     </message>
     <message>
         <source>how large the entrance of a hide is</source>
-        <translation type="unfinished"></translation>
+        <translation>wie groß der Eingang eines Verstecks ist</translation>
     </message>
     <message>
         <source>how still the air in a hide is</source>
-        <translation type="unfinished"></translation>
+        <translation>wie still die Luft in einem Versteck steht</translation>
     </message>
     <message>
         <source>the height of a fitting</source>
-        <translation type="unfinished"></translation>
+        <translation>die Höhe eines Einrichtungsteils</translation>
     </message>
     <message>
         <source>the depth of water in a bowl</source>
-        <translation type="unfinished"></translation>
+        <translation>die Wassertiefe in einer Wasserschale</translation>
     </message>
     <message>
         <source>switching difference of a thermostat</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaltdifferenz eines Thermostats</translation>
     </message>
     <message>
         <source>how full a bowl is</source>
-        <translation type="unfinished"></translation>
+        <translation>wie voll eine Wasserschale ist</translation>
     </message>
     <message>
         <source>how much water evaporates from a bowl</source>
-        <translation type="unfinished"></translation>
+        <translation>wie viel Wasser aus einer Wasserschale verdunstet</translation>
     </message>
     <message>
         <source>how much is misted</source>
-        <translation type="unfinished"></translation>
+        <translation>wie viel gesprüht wird</translation>
     </message>
     <message>
         <source>how often the water is changed</source>
-        <translation type="unfinished"></translation>
+        <translation>wie oft das Wasser gewechselt wird</translation>
     </message>
     <message>
         <source>what reverse osmosis sends to the drain</source>
-        <translation type="unfinished"></translation>
+        <translation>wie viel Abwasser die Umkehrosmose abgibt</translation>
     </message>
     <message>
         <source>the length of a bowl over that of the shell</source>
-        <translation type="unfinished"></translation>
+        <translation>die Länge einer Wasserschale im Verhältnis zur Panzerlänge</translation>
     </message>
     <message>
         <source>the width of a bowl over the length of the shell</source>
-        <translation type="unfinished"></translation>
+        <translation>die Breite einer Wasserschale im Verhältnis zur Panzerlänge</translation>
     </message>
     <message>
         <source>the weeks without food before the cold</source>
-        <translation type="unfinished"></translation>
+        <translation>die Wochen ohne Futter vor der Kälte</translation>
     </message>
     <message>
         <source>the weeks of warming up after the cold</source>
-        <translation type="unfinished"></translation>
+        <translation>die Wochen des Aufwärmens nach der Kälte</translation>
     </message>
     <message>
         <source>the loss of weight that ends a winter rest</source>
-        <translation type="unfinished"></translation>
+        <translation>der Gewichtsverlust, bei dem eine Winterruhe endet</translation>
     </message>
     <message>
         <source>the loss of weight in a month of rest</source>
-        <translation type="unfinished"></translation>
+        <translation>der Gewichtsverlust in einem Monat Ruhe</translation>
     </message>
     <message>
         <source>how long a vet&apos;s check counts</source>
-        <translation type="unfinished"></translation>
+        <translation>wie lange eine Untersuchung beim Tierarzt gilt</translation>
     </message>
     <message>
         <source>the dose of conditioner</source>
-        <translation type="unfinished"></translation>
+        <translation>die Dosierung des Wasseraufbereiters</translation>
     </message>
     <message>
         <source>the height of a lamp above the top</source>
-        <translation type="unfinished"></translation>
+        <translation>die Höhe einer Lampe über der Oberseite</translation>
     </message>
     <message>
         <source>how long a lamp has burnt</source>
-        <translation type="unfinished"></translation>
+        <translation>wie lange eine Lampe schon gebrannt hat</translation>
     </message>
     <message>
         <source>how the UV of a lamp falls with distance</source>
-        <translation type="unfinished"></translation>
+        <translation>wie das UV einer Lampe mit dem Abstand abnimmt</translation>
     </message>
     <message>
         <source>the air gap under a mat</source>
-        <translation type="unfinished"></translation>
+        <translation>der Luftspalt unter einer Heizmatte</translation>
     </message>
     <message>
         <source>how far a device strays from its rated power</source>
-        <translation type="unfinished"></translation>
+        <translation>wie weit ein Gerät von seiner Nennleistung abweicht</translation>
     </message>
     <message>
         <source>the accuracy of a thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>die Genauigkeit eines Thermometers</translation>
     </message>
     <message>
         <source>how much a bed settles</source>
-        <translation type="unfinished"></translation>
+        <translation>wie stark sich ein Bodengrund setzt</translation>
     </message>
     <message>
         <source>how far coir expands</source>
-        <translation type="unfinished"></translation>
+        <translation>wie stark Kokoserde aufquillt</translation>
     </message>
     <message>
         <source>which quart a bag means</source>
-        <translation type="unfinished"></translation>
+        <translation>welches Quart auf einem Sack gemeint ist</translation>
     </message>
     <message>
         <source>visits to the vet in a year</source>
-        <translation type="unfinished"></translation>
+        <translation>Tierarztbesuche im Jahr</translation>
     </message>
     <message>
         <source>disinfectant in a year</source>
-        <translation type="unfinished"></translation>
+        <translation>Desinfektionsmittel im Jahr</translation>
     </message>
     <message>
         <source>gloves in a year</source>
-        <translation type="unfinished"></translation>
+        <translation>Handschuhe im Jahr</translation>
     </message>
     <message>
         <source>calcium in a month</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalzium im Monat</translation>
     </message>
     <message>
         <source>the years looked at</source>
-        <translation type="unfinished"></translation>
+        <translation>die betrachteten Jahre</translation>
     </message>
     <message>
         <source>the discount rate</source>
-        <translation type="unfinished"></translation>
+        <translation>der Zinssatz</translation>
     </message>
     <message>
         <source>the reserve for what always comes on top</source>
-        <translation type="unfinished"></translation>
+        <translation>die Reserve für das, was immer dazukommt</translation>
     </message>
     <message>
         <source>how well air takes heat from surfaces</source>
-        <translation type="unfinished"></translation>
+        <translation>wie gut die Luft Wärme von Oberflächen aufnimmt</translation>
     </message>
     <message>
         <source>how fast air passes through the top</source>
-        <translation type="unfinished"></translation>
+        <translation>wie schnell Luft durch die Oberseite strömt</translation>
     </message>
     <message>
         <source>how fast water evaporates</source>
-        <translation type="unfinished"></translation>
+        <translation>wie schnell Wasser verdunstet</translation>
     </message>
     <message>
         <source>how leaky the box is</source>
-        <translation type="unfinished"></translation>
+        <translation>wie undicht das Terrarium ist</translation>
     </message>
     <message>
         <source>how well the air in the box mixes</source>
-        <translation type="unfinished"></translation>
+        <translation>wie gut sich die Luft im Terrarium mischt</translation>
     </message>
     <message>
         <source>how much of the heat that the mesh catches comes back into the box</source>
-        <translation type="unfinished"></translation>
+        <translation>wie viel der Wärme, die das Gitter auffängt, ins Terrarium zurückkommt</translation>
     </message>
     <message>
         <source>what the model itself leaves open</source>
-        <translation type="unfinished"></translation>
+        <translation>was das Modell selbst offenlässt</translation>
     </message>
     <message>
         <source>the temperature of the room</source>
-        <translation type="unfinished"></translation>
+        <translation>die Temperatur des Raums</translation>
     </message>
     <message>
         <source>the humidity of the room</source>
-        <translation type="unfinished"></translation>
+        <translation>die Luftfeuchte des Raums</translation>
     </message>
     <message>
         <source>how damp the bed is</source>
-        <translation type="unfinished"></translation>
+        <translation>wie feucht der Bodengrund ist</translation>
     </message>
     <message>
         <source>how well {0} conducts heat</source>
-        <translation type="unfinished"></translation>
+        <translation>wie gut {0} Wärme leitet</translation>
     </message>
     <message>
         <source>how well damp {0} conducts heat</source>
-        <translation type="unfinished"></translation>
+        <translation>wie gut {0} in feuchtem Zustand Wärme leitet</translation>
     </message>
     <message>
         <source>how well {0} gives off radiant heat</source>
-        <translation type="unfinished"></translation>
+        <translation>wie gut {0} Wärme abstrahlt</translation>
     </message>
     <message>
         <source>how much lamp light {0} lets through</source>
-        <translation type="unfinished"></translation>
+        <translation>wie viel Lampenlicht {0} durchlässt</translation>
     </message>
     <message>
         <source>how much lamp light {0} takes up</source>
-        <translation type="unfinished"></translation>
+        <translation>wie viel Lampenlicht {0} aufnimmt</translation>
     </message>
     <message>
         <source>how much air {0} lets through</source>
-        <translation type="unfinished"></translation>
+        <translation>wie viel Luft {0} durchlässt</translation>
     </message>
     <message>
         <source>how damp {0} is kept</source>
-        <translation type="unfinished"></translation>
+        <translation>wie feucht {0} gehalten wird</translation>
     </message>
     <message>
         <source>how far {0} dries out under a lamp</source>
-        <translation type="unfinished"></translation>
+        <translation>wie stark {0} unter einer Lampe austrocknet</translation>
     </message>
     <message>
         <source>how wet the surface of {0} is</source>
-        <translation type="unfinished"></translation>
+        <translation>wie nass die Oberfläche von {0} ist</translation>
     </message>
     <message>
         <source>the power of {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Leistung von {0}</translation>
     </message>
     <message>
         <source>how much of its power {0} radiates</source>
-        <translation type="unfinished"></translation>
+        <translation>welcher Anteil der Leistung von {0} als Strahlung abgeht</translation>
     </message>
     <message>
         <source>how much of its power {0} gives to the air</source>
-        <translation type="unfinished"></translation>
+        <translation>welcher Anteil der Leistung von {0} an die Luft geht</translation>
     </message>
     <message>
         <source>how wide the beam of {0} is</source>
-        <translation type="unfinished"></translation>
+        <translation>wie breit der Lichtkegel von {0} ist</translation>
     </message>
     <message>
         <source>“{0}” ({1}) must not be larger than “{2}” ({3}).</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ({1}) darf nicht größer sein als „{2}“ ({3}).</translation>
     </message>
     <message>
         <source>Exactly one of these must stand here: {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Genau eine dieser Angaben muss hier stehen: {0}.</translation>
     </message>
     <message>
         <source>“{0}” is not a format that is known. The file is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist kein bekanntes Format. Die Datei wird ausgelassen.</translation>
     </message>
     <message>
         <source>The size classes must ascend, and only the last may leave out its upper end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Größenklassen müssen ansteigen, und nur bei der letzten darf die Obergrenze fehlen.</translation>
     </message>
     <message>
         <source>The shares add up to {0}, and they can&apos;t be more than 1 together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Anteile ergeben zusammen {0}; mehr als 1 darf es nicht sein.</translation>
     </message>
     <message>
         <source>“{0}” is missing. It is needed for the use “{1}”.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ fehlt. Die Angabe ist für die Verwendung „{1}“ nötig.</translation>
     </message>
     <message>
         <source>{0} has too many decimals: {1} has {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} hat zu viele Nachkommastellen: {1} hat {2}.</translation>
     </message>
     <message>
         <source>“{0}” is not a kind of need. Write it as two parts with a point between them, such as “substrate.bark”.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist keine Bedarfsart. Richtig sind zwei Teile mit einem Punkt dazwischen, etwa „substrate.bark“.</translation>
     </message>
     <message>
         <source>There is no such date: “{0}”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Datum gibt es nicht: „{0}“.</translation>
     </message>
     <message>
         <source>It names the space rule “{0}”, which no file has.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier wird die Platzregel „{0}“ genannt, die in keiner Datei steht.</translation>
     </message>
     <message>
         <source>It names the material “{0}”, which no file has.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier wird das Material „{0}“ genannt, das in keiner Datei steht.</translation>
     </message>
     <message>
         <source>It names “{0}” as a substrate, and the material&apos;s file does not list that use.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier wird „{0}“ als Bodengrund genannt, doch die Datei des Materials führt diese Verwendung nicht auf.</translation>
     </message>
     <message>
         <source>It names the space rule “{0}”, which goes by {1:measure}, and the sheet gives {2:measure}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier wird die Platzregel „{0}“ genannt (Maß: {1:measure}); das Datenblatt gibt aber {2:measure} an.</translation>
     </message>
     <message>
         <source>Nothing in the price list serves “{0}”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts in der Preisliste deckt „{0}“.</translation>
     </message>
     <message>
         <source>There are no figures for equipment of the kind “{0}”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für Geräte der Art „{0}“ liegen keine Zahlen vor.</translation>
     </message>
     <message>
         <source>A quotation mark is opened and never closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Anführungszeichen wird geöffnet und nicht wieder geschlossen.</translation>
     </message>
     <message>
         <source>There is text beside a quoted cell. Put the whole cell in quotation marks, and double those inside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Neben einer Zelle in Anführungszeichen steht Text. Die ganze Zelle in Anführungszeichen setzen und die Anführungszeichen darin verdoppeln.</translation>
     </message>
     <message>
         <source>There are too many rows; at most {0} are read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es sind zu viele Zeilen; höchstens {0} werden gelesen.</translation>
     </message>
     <message>
         <source>This row has {0} cells, and the header has {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Zeile hat {0} Zellen, die Kopfzeile hat {1}.</translation>
     </message>
     <message>
         <source>The column “{0}” is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Spalte „{0}“ fehlt.</translation>
     </message>
     <message>
         <source>“{0}” is not a known column.[ Did you mean “{1}”?]</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist keine bekannte Spalte.[ Ist „{1}“ gemeint?]</translation>
     </message>
     <message>
         <source>The column “{0}” stands here twice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Spalte „{0}“ kommt hier zweimal vor.</translation>
     </message>
     <message>
         <source>“{0}” is not a number. Write it in digits with a point.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist keine Zahl. Mit Ziffern und Dezimalpunkt schreiben.</translation>
     </message>
     <message>
         <source>“{0}” must be “true” or “false”.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ muss „true“ oder „false“ sein.</translation>
     </message>
     <message>
         <source>“{0}” differs from “{1}” in the item&apos;s first row. All rows of an item must agree.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ weicht von „{1}“ in der ersten Zeile des Artikels ab. Alle Zeilen eines Artikels müssen übereinstimmen.</translation>
     </message>
     <message>
         <source>There are no rows below the header.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter der Kopfzeile stehen keine Zeilen.</translation>
     </message>
     <message>
         <source>Reptiles and amphibians can carry salmonella. Wash your hands after each contact, keep their things out of the kitchen, and take extra care with small children and ill people.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reptilien und Amphibien können Salmonellen übertragen. Nach jedem Kontakt die Hände waschen, ihre Sachen nicht in die Küche bringen und bei kleinen Kindern und Kranken besonders vorsichtig sein.</translation>
     </message>
     <message>
         <source>Keeping this species may need a permit or papers where you live ({species}). Ask the authority before you buy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Haltung dieser Art kann je nach Wohnort eine Genehmigung oder Papiere erfordern ({species}). Vor dem Kauf bei der Behörde nachfragen.</translation>
     </message>
     <message>
         <source>Find a vet who treats reptiles and amphibians before an animal moves in. This program does not replace one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Einzug eines Tieres einen Tierarzt suchen, der Reptilien und Amphibien behandelt. Dieses Programm ersetzt ihn nicht.</translation>
     </message>
     <message>
         <source>Fixed wiring is an electrician&apos;s work. The figures here concern what is plugged in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Feste Elektroinstallation ist Sache einer Elektrofachkraft. Die Zahlen hier betreffen nur, was eingesteckt ist.</translation>
     </message>
     <message>
         <source>The load is an estimate. It does not show that a floor or a piece of furniture holds it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Gewicht ist geschätzt. Es belegt nicht, dass ein Fußboden oder ein Möbelstück es trägt.</translation>
     </message>
     <message>
         <source>Keep a new animal apart for at least {days_min}[, {resident}].</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neues Tier mindestens {days_min} getrennt halten[, {resident}].</translation>
     </message>
     <message>
         <source>Run the finished enclosure for at least {days_min} with thermometers in it before an animal moves in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das fertige Terrarium mindestens {days_min} mit Thermometern darin laufen lassen, bevor ein Tier einzieht.</translation>
     </message>
     <message>
         <source>This species may rest through the winter ({species}). The temperatures here are for animals that are awake and well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Art kann eine Winterruhe halten ({species}). Die Temperaturen hier gelten für wache, gesunde Tiere.</translation>
     </message>
     <message>
         <source>This is a long commitment[: a life of {band}] ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist eine Entscheidung auf lange Zeit[: Lebensdauer {band}] ({species}).</translation>
     </message>
     <message>
         <source>{species}: {note}</source>
-        <translation type="unfinished"></translation>
+        <translation>{species}: {note}</translation>
     </message>
     <message>
         <source>Whether {animal} may be cooled for the winter is not known: {reason}. Until then no rest is planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob {animal} Winterruhe halten darf, ist nicht bekannt: {reason}. Bis dahin wird keine Ruhe geplant.</translation>
     </message>
     <message>
         <source>No vet&apos;s check is stated for {animal} before the winter rest. It belongs in the {days} before the first day without food.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {animal} ist keine Untersuchung beim Tierarzt vor der Winterruhe angegeben. Sie soll höchstens {days} vor dem ersten Tag ohne Futter stattfinden.</translation>
     </message>
     <message>
         <source>The vet&apos;s check of {animal} is not in the {days} before the first day without food, so it tells nothing of this rest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Untersuchung von {animal} beim Tierarzt liegt nicht innerhalb der Frist ({days} vor dem ersten Tag ohne Futter) und sagt daher nichts über diese Ruhe aus.</translation>
     </message>
     <message>
         <source>The rest of {animal} is too long: {weeks} in the cold. At most {max} is on file ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ruhe von {animal} ist zu lang: {weeks} in der Kälte. Hinterlegt sind höchstens {max} ({species}).</translation>
     </message>
     <message>
         <source>Winter rest of {animal}: no food from {begins}, at {band} from {cold_from} to {cold_until}, usual care from {ends}. Weigh it every week, and end the rest where it has lost {stop:percent}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Winterruhe von {animal}: kein Futter ab {begins}, Kälte ({band}) von {cold_from} bis {cold_until}, gewohnte Pflege ab {ends}. Jede Woche wiegen und die Ruhe beenden, sobald der Gewichtsverlust {stop:percent} erreicht.</translation>
     </message>
     <message>
         <source>{animal} has to rest in a place that stays at {band} day and night, with a thermometer that logs it. A lived-in room is too warm[: this one is at {room} on a winter day].</source>
-        <translation type="unfinished"></translation>
+        <translation>{animal} muss an einem Ort ruhen, an dem Tag und Nacht {band} herrschen, mit einem aufzeichnenden Thermometer. Ein bewohnter Raum ist zu warm[: Dieser hat an einem Wintertag {room}].</translation>
     </message>
     <message>
         <source>{cover} ({material}) is {distance} from {lamp}. It should be at least {clearance} away: {short_by} more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand von {cover} ({material}) zu {lamp}: {distance}. Es sollten mindestens {clearance} sein, {short_by} mehr.</translation>
     </message>
     <message>
         <source>{cover} ({material}) can catch fire: it is only {distance} from {lamp} and should be at least {clearance} away.</source>
-        <translation type="unfinished"></translation>
+        <translation>{cover} ({material}) kann Feuer fangen: Der Abstand zu {lamp} beträgt nur {distance} und sollte mindestens {clearance} betragen.</translation>
     </message>
     <message>
         <source>How far {cover} ({material}) is from {lamp} is not known. It should be at least {clearance} away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Abstand von {cover} ({material}) zu {lamp} ist nicht bekannt. Er sollte mindestens {clearance} betragen.</translation>
     </message>
     <message>
         <source>{lamp} is only {distance} from the {part} ({material}), which can scorch. It should be at least {clearance} away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen {lamp} und {part} ({material}) liegen nur {distance}; das Material kann versengen. Der Abstand sollte mindestens {clearance} betragen.</translation>
     </message>
     <message>
         <source>{lamp} is only {distance} from the {part} ({material}), which can catch fire. It should be at least {clearance} away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen {lamp} und {part} ({material}) liegen nur {distance}; das Material kann Feuer fangen. Der Abstand sollte mindestens {clearance} betragen.</translation>
     </message>
     <message>
         <source>How far {lamp} is from the {part} ({material}) is not known. It should be at least {clearance} away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Abstand zwischen {lamp} und {part} ({material}) ist nicht bekannt. Er sollte mindestens {clearance} betragen.</translation>
     </message>
     <message>
         <source>An animal that digs down above {mat} meets {range} {case}. {regulated}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Tier, das sich über {mat} eingräbt, trifft {case} auf {range}. {regulated}</translation>
     </message>
     <message>
         <source>An animal that digs down above {mat} meets {range} {case}. That is warmer than the {warn} it should lie on for long. {regulated}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Tier, das sich über {mat} eingräbt, trifft {case} auf {range}. Das ist mehr als {warn}, die Grenze für längeres Liegen. {regulated}</translation>
     </message>
     <message>
         <source>An animal that digs down above {mat} can be burnt: it meets {range} {case}, and {max} is the limit. {regulated}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Tier, das sich über {mat} eingräbt, kann sich verbrennen: Es trifft {case} auf {range}, die Grenze ist {max}. {regulated}</translation>
     </message>
     <message>
         <source>The pane at {mat} reaches {range} {case}; the limit is {max}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Scheibe an {mat} erreicht {case} {range}; die Grenze ist {max}.</translation>
     </message>
     <message>
         <source>The pane at {mat} can burn an animal that leans on it: it reaches {range} {case}, and {max} is the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>An der Scheibe bei {mat} kann sich ein Tier verbrennen, das sich anlehnt: Sie erreicht {case} {range}, die Grenze ist {max}.</translation>
     </message>
     <message>
         <source>The wall beside {lamp} can burn an animal that leans on it: {height} above the base it reaches {range} {case}, and {max} is the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>An der Wand neben {lamp} kann sich ein Tier verbrennen, das sich anlehnt: {height} über der Bodenplatte erreicht sie {case} {range}, die Grenze ist {max}.</translation>
     </message>
     <message>
         <source>From {standing_on}, an animal reaches {reach} above the base and comes within {gap} of {lamp}. It should stay at least {needed} away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von {standing_on} aus reicht ein Tier bis {reach} über die Bodenplatte und kommt {lamp} bis auf {gap} nahe. Es sollten mindestens {needed} Abstand bleiben.</translation>
     </message>
     <message>
         <source>{lamp} burns at a touch and has no guard. From {standing_on}, an animal reaches {reach} above the base, {gap} from it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{lamp} verbrennt bei Berührung und hat keinen Schutzkorb. Von {standing_on} aus reicht ein Tier bis {reach} über die Bodenplatte, {gap} davon entfernt.</translation>
     </message>
     <message>
         <source>Sun reaches the enclosure. Behind glass it can overheat an animal within a short time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Terrarium wird von der Sonne beschienen. Hinter Glas kann sie ein Tier in kurzer Zeit überhitzen.</translation>
     </message>
     <message>
         <source>It is not stated whether sun reaches the enclosure. Behind glass it can overheat an animal within a short time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nicht angegeben, ob die Sonne das Terrarium erreicht. Hinter Glas kann sie ein Tier in kurzer Zeit überhitzen.</translation>
     </message>
     <message>
         <source>No sun reaches the enclosure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Terrarium bekommt keine Sonne.</translation>
     </message>
     <message>
         <source>For a while on {course} the hottest surface gets hotter than it stays: {range}, {hour} after the lamps go on. The limit for animals that stay on it is {max}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitweise ({course}) wird die heißeste Fläche heißer als im Dauerzustand: {range}, {hour} nach dem Einschalten der Lampen. Die Grenze für Tiere, die darauf liegen bleiben, ist {max}.</translation>
     </message>
     <message>
         <source>For a while on {course} a surface can burn an animal that stays on it: it reaches {range}, {hour} after the lamps go on, and {max} is the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitweise ({course}) kann sich ein Tier auf einer Fläche verbrennen, wenn es darauf liegen bleibt: Sie erreicht {range}, {hour} nach dem Einschalten der Lampen, die Grenze ist {max}.</translation>
     </message>
     <message>
         <source>Heated and dried by a lamp, the surface[ of {on}] reaches {range} {case}; the limit for animals that stay on it is {max}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von einer Lampe erhitzt und ausgetrocknet, erreicht die Oberfläche[ von {on}] {case} {range}; die Grenze für Tiere, die darauf liegen bleiben, ist {max}.</translation>
     </message>
     <message>
         <source>Heated and dried by a lamp, the surface[ of {on}] can burn an animal that stays on it: it reaches {range} {case}, and {max} is the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>An der Oberfläche[ von {on}], von einer Lampe erhitzt und ausgetrocknet, kann sich ein Tier verbrennen, das darauf liegen bleibt: Sie erreicht {case} {range}, die Grenze ist {max}.</translation>
     </message>
     <message>
         <source>The hottest surface that an animal can touch reaches {range} {case}; the limit is {max}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die heißeste Fläche, die ein Tier berühren kann, erreicht {case} {range}; die Grenze ist {max}.</translation>
     </message>
     <message>
         <source>The hottest surface that an animal can touch can burn it: {range} {case}, and {max} is the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>An der heißesten Fläche, die ein Tier berühren kann, kann es sich verbrennen: {case} {range}, die Grenze ist {max}.</translation>
     </message>
     <message>
         <source>There is no place cool enough {case}: the coolest is {range}, and {max} is the most an animal bears ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt {case} keinen Platz, der kühl genug ist: Der kühlste hat {range}, und {max} ist das Höchste, was ein Tier verträgt ({species}).</translation>
     </message>
     <message>
         <source>There is no place warm enough {case}: the warmest is {range}, and {min} is the least an animal bears ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt {case} keinen Platz, der warm genug ist: Der wärmste hat {range}, und {min} ist das Niedrigste, was ein Tier verträgt ({species}).</translation>
     </message>
     <message>
         <source>All of the box passes {limit}, what an animal bears ({species}), {case}: at worst after {earliest}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ganze Terrarium überschreitet {case} die Grenze dessen, was ein Tier verträgt, {limit} ({species}): im schlimmsten Fall nach {earliest}.</translation>
     </message>
     <message>
         <source>The whole box is likely to grow too hot {case}: even the coolest place passes {limit}, the most an animal bears ({species})[, after {likely}], at worst after {earliest}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ganze Terrarium wird {case} wahrscheinlich zu heiß: Selbst der kühlste Platz überschreitet {limit}, das Höchste, was ein Tier verträgt ({species})[, wahrscheinlich nach {likely}], im schlimmsten Fall nach {earliest}.</translation>
     </message>
     <message>
         <source>The whole box is likely to grow too cold {case}: even the warmest place falls below {limit}, the least an animal bears ({species})[, after {likely}], at worst after {earliest}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ganze Terrarium wird {case} wahrscheinlich zu kalt: Selbst der wärmste Platz fällt unter {limit}, das Niedrigste, was ein Tier verträgt ({species})[, wahrscheinlich nach {likely}], im schlimmsten Fall nach {earliest}.</translation>
     </message>
     <message>
         <source>The whole box may grow too hot {case}: at worst even the coolest place passes {limit}, the most an animal bears ({species}), after {earliest}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ganze Terrarium kann {case} zu heiß werden: Im schlimmsten Fall überschreitet selbst der kühlste Platz nach {earliest} die Grenze von {limit}, das Höchste, was ein Tier verträgt ({species}).</translation>
     </message>
     <message>
         <source>The whole box may grow too cold {case}: at worst even the warmest place falls below {limit}, the least an animal bears ({species}), after {earliest}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ganze Terrarium kann {case} zu kalt werden: Im schlimmsten Fall fällt selbst der wärmste Platz nach {earliest} unter {limit}, das Niedrigste, was ein Tier verträgt ({species}).</translation>
     </message>
     <message>
         <source>{circuit} is overloaded: {range} runs on it for hours, and {max} is the most that should ({rating} at {voltage}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{circuit} ist überlastet: Die Last beträgt über Stunden {range}, höchstens {max} sollten es sein ({rating} bei {voltage}).</translation>
     </message>
     <message>
         <source>{strip} is overloaded: {range} runs on it for hours, and {max} is the most that should ({rating} at {voltage}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{strip} ist überlastet: Die Last beträgt über Stunden {range}, höchstens {max} sollten es sein ({rating} bei {voltage}).</translation>
     </message>
     <message>
         <source>{stand} is overloaded: it carries {range}, and it is rated for {max}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{stand} ist überlastet: Die Last beträgt {range}, zulässig sind {max}.</translation>
     </message>
     <message>
         <source>UV from {lamp} is too strong at {distance}, the nearest an animal comes: UV index {range}, and {max} is the most it should meet ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>UV von {lamp} ist zu stark bei {distance}, dem kleinsten Abstand eines Tieres: UV-Index {range}, und {max} ist das Höchste, was es abbekommen sollte ({species}).</translation>
     </message>
     <message>
         <source>{device} is too strong for its holder: {likely}, and the holder is rated for {max}. It overheats.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} ist zu stark für die Fassung: {likely}, die Fassung ist für {max} zugelassen. Sie überhitzt.</translation>
     </message>
     <message>
         <source>{device} is too strong for its control: {likely}, and the control is rated for {max}. It overheats.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} ist zu stark für den Regler: {likely}, der Regler ist für {max} zugelassen. Er überhitzt.</translation>
     </message>
     <message>
         <source>The water in {fitting} is {range} deep, deeper than the smallest animal here is high, {max} ({species}). An animal that can&apos;t climb out drowns.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasserstand in {fitting}: {range}, tiefer, als das kleinste Tier hier hoch ist, {max} ({species}). Ein Tier, das nicht herausklettern kann, ertrinkt.</translation>
     </message>
     <message>
         <source>How deep the water in {fitting} is is not stated. It may be deeper than the smallest animal here is high, {max} ({species}), which can drown it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie tief das Wasser in {fitting} ist, ist nicht angegeben. Es kann tiefer sein, als das kleinste Tier hier hoch ist, {max} ({species}); dann kann es ertrinken.</translation>
     </message>
     <message>
         <source>{animal} must not be cooled for the winter: {reason}. No rest is planned, and all figures are for an animal that stays warm.</source>
-        <translation type="unfinished"></translation>
+        <translation>{animal} darf keine Winterruhe halten: {reason}. Es wird keine Ruhe geplant, und alle Zahlen gelten für ein Tier, das warm bleibt.</translation>
     </message>
     <message>
         <source>Let it run this long before you trust what its thermometers say, and run it for some days before an animal moves in.</source>
-        <translation type="unfinished"></translation>
+        <translation>So lange laufen lassen, bevor man den Thermometern darin traut, und einige Tage laufen lassen, bevor ein Tier einzieht.</translation>
     </message>
     <message>
         <source>Keep it shut. Wrap the box in blankets, away from lamps and heaters: they come on again with the power. Switch them off until the blankets are gone. Bottles of warm water, wrapped in cloth, may stand at one side. Never heat with a flame. An animal that is limp or doesn&apos;t respond should be seen by a vet who knows such animals; it is warmed slowly, never in hot water or on a hot surface.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschlossen halten. Das Terrarium in Decken einpacken, aber nicht an Lampen und Heizern: Sie gehen mit dem Strom wieder an. Ausschalten, bis die Decken weg sind. Flaschen mit warmem Wasser, in Tücher gewickelt, dürfen auf einer Seite stehen. Niemals mit offener Flamme heizen. Ein Tier, das schlaff ist oder nicht reagiert, gehört zu einem reptilienkundigen Tierarzt; es wird langsam gewärmt, nie in heißem Wasser oder auf einer heißen Fläche.</translation>
     </message>
     <message>
         <source>Keep a spare of each lamp that heats. Change it with the power off and the holder cold. Where no spare is at hand before the time named here, house the animal in a room that is warm enough. Ask a vet where it has been too cold for long or stops eating.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für jede Lampe, die heizt, Ersatz bereithalten. Nur bei ausgeschaltetem Strom und kalter Fassung wechseln. Ist vor der hier genannten Zeit kein Ersatz da, das Tier in einem ausreichend warmen Raum unterbringen. War es zu lange zu kalt oder frisst es nicht mehr, den Tierarzt fragen.</translation>
     </message>
     <message>
         <source>Unplug the mat, and use it again only with another thermostat. Take the animal off it. Burns from below don&apos;t always show at once: have a vet look at an animal that lay on it. A cut-out of its own, apart from the thermostat, keeps this from happening.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Matte ausstecken und erst mit einem anderen Thermostat wieder benutzen. Das Tier von ihr herunternehmen. Verbrennungen von unten zeigen sich nicht immer sofort: Ein Tier, das darauf gelegen hat, vom Tierarzt ansehen lassen. Ein eigener Temperaturbegrenzer, getrennt vom Thermostat, verhindert so etwas.</translation>
     </message>
     <message>
         <source>Switch off what heats, keep only the light that is needed. Shade the room, let in air by night, offer fresh water. Before the time named here bring the animal to a cooler room. One that gapes, is frantic or goes limp needs a vet at once; on the way it is cooled gently, never with ice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles ausschalten, was heizt, nur das nötige Licht anlassen. Den Raum beschatten, nachts lüften, frisches Wasser anbieten. Vor der hier genannten Zeit das Tier in einen kühleren Raum bringen. Ein Tier, das mit offenem Maul atmet, hektisch ist oder erschlafft, muss sofort zum Tierarzt; unterwegs wird es sanft gekühlt, nie mit Eis.</translation>
     </message>
     <message>
         <source>Put the covers back, clear of all lamps, and look again in a few hours. Where that may not be noticed in time, fix them so that they can&apos;t be left off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Abdeckungen wieder auflegen, frei von allen Lampen, und nach einigen Stunden noch einmal nachsehen. Wo ihr Fehlen nicht rechtzeitig auffallen würde, die Abdeckungen so befestigen, dass sie nicht weggelassen werden können.</translation>
     </message>
     <message>
         <source>What else runs on {circuit} is not stated. The enclosures alone draw {likely}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sonst an {circuit} läuft, ist nicht angegeben. Die Terrarien allein ziehen {likely}.</translation>
     </message>
     <message>
         <source>{circuit} is near its limit: {range} runs on it for hours, and {max} is the most that should ({rating} at {voltage}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{circuit} ist nahe an der Grenze: Die Last beträgt über Stunden {range}, höchstens {max} sollten es sein ({rating} bei {voltage}).</translation>
     </message>
     <message>
         <source>What {strip} may carry is not stated. It feeds {likely}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel {strip} tragen darf, ist nicht angegeben. Angeschlossen sind {likely}.</translation>
     </message>
     <message>
         <source>{strip} is near its limit: {range} runs on it for hours, and {max} is the most that should ({rating} at {voltage}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{strip} ist nahe an der Grenze: Die Last beträgt über Stunden {range}, höchstens {max} sollten es sein ({rating} bei {voltage}).</translation>
     </message>
     <message>
         <source>{strip} has too few {supply} outlets: {used} are needed, and it has {outlets}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{strip} hat zu wenige Steckdosen ({supply}): Gebraucht werden {used}, vorhanden sind {outlets}.</translation>
     </message>
     <message>
         <source>How many {supply} outlets {strip} has is not stated. Needed: {used}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele Steckdosen ({supply}) {strip} hat, ist nicht angegeben. Gebraucht: {used}.</translation>
     </message>
     <message>
         <source>{strip} is plugged into {fed_from}. Strips fed by strips overheat at the plug.</source>
-        <translation type="unfinished"></translation>
+        <translation>{strip} steckt in {fed_from}. Hintereinander gesteckte Leisten überhitzen am Stecker.</translation>
     </message>
     <message>
         <source>{strip} has no residual-current protection, and there is water near it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{strip} hat keinen FI-Schutz, und in der Nähe ist Wasser.</translation>
     </message>
     <message>
         <source>It is not stated whether {strip} has residual-current protection. Near water it should.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nicht angegeben, ob {strip} einen FI-Schutz hat. In der Nähe von Wasser sollte einer da sein.</translation>
     </message>
     <message>
         <source>{strip} names the circuit “{circuit}”, which is not in the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>{strip} nennt den Stromkreis „{circuit}“, der nicht im Plan steht.</translation>
     </message>
     <message>
         <source>It is not stated where {device} ({power}) is plugged in, so its load is on no strip and no circuit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nicht angegeben, wo {device} ({power}) eingesteckt ist; die Last zählt daher bei keiner Leiste und keinem Stromkreis.</translation>
     </message>
     <message>
         <source>It is not stated whether {device} is timed or always on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nicht angegeben, ob {device} zeitgeschaltet oder immer an ist.</translation>
     </message>
     <message>
         <source>The power of {device} is not stated. For its kind, {range} was taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Leistung von {device} ist nicht angegeben. Nach der Geräteart wurden {range} angenommen.</translation>
     </message>
     <message>
         <source>{device} should not run on a dimmer: it is {load}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} sollte nicht an einem Dimmer laufen: Es ist {load}.</translation>
     </message>
     <message>
         <source>{device} should not run on a thermostat: it is {load}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} sollte nicht an einem Thermostat laufen: Es ist {load}.</translation>
     </message>
     <message>
         <source>{device} gives light, and its thermostat switches it on and off. That flickers by day and shortens the lamp&apos;s life.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} gibt Licht, und der Thermostat schaltet es ein und aus. Das flackert am Tag und verkürzt die Lebensdauer der Lampe.</translation>
     </message>
     <message>
         <source>{device} ({power}) runs without a thermostat. Nothing stops it on a warm day.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} ({power}) läuft ohne Thermostat. An einem warmen Tag begrenzt nichts die Wärme.</translation>
     </message>
     <message>
         <source>It is not stated where the thermostat of {device} has its probe, so it counts as unregulated.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nicht angegeben, wo der Fühler des Thermostats von {device} sitzt; das Gerät gilt daher als ungeregelt.</translation>
     </message>
     <message>
         <source>It is not stated what temperature the thermostat of {device} is set to, so it counts as unregulated.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nicht angegeben, auf welche Temperatur der Thermostat von {device} eingestellt ist; das Gerät gilt daher als ungeregelt.</translation>
     </message>
     <message>
         <source>{device} is on the timer, so it is cold at night, when its warmth may be needed most.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} hängt an der Zeitschaltuhr und bleibt nachts kalt, wenn die Wärme vielleicht am nötigsten ist.</translation>
     </message>
     <message>
         <source>Water is near mains voltage: {reason}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser in der Nähe von Netzspannung: {reason}.</translation>
     </message>
     <message>
         <source>{device} ({power}) gets hot and needs a heat-rated holder.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} ({power}) wird heiß und braucht eine hitzefeste Fassung.</translation>
     </message>
     <message>
         <source>The file is too large: {1:bytes}, and at most {0:bytes} are read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist zu groß: {1:bytes}, und höchstens {0:bytes} werden gelesen.</translation>
     </message>
     <message>
         <source>The file is empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist leer.</translation>
     </message>
     <message>
         <source>The text is not valid UTF-8 at line {0}, column {1}. Save it as UTF-8.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Text ist in Zeile {0}, Spalte {1} kein gültiges UTF-8. Als UTF-8 speichern.</translation>
     </message>
     <message>
         <source>This is not valid JSON at line {0}, column {1}. Look for a missing comma, quote or brace just before.</source>
-        <translation type="unfinished"></translation>
+        <translation>In Zeile {0}, Spalte {1} ist das kein gültiges JSON. Kurz davor nach einem fehlenden Komma, Anführungszeichen oder einer fehlenden Klammer suchen.</translation>
     </message>
     <message>
         <source>The file ends too early, at line {0}, column {1}. A part of it is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei endet zu früh, in Zeile {0}, Spalte {1}. Ein Teil fehlt.</translation>
     </message>
     <message>
         <source>The number at line {0}, column {1} is not an ordinary number, or far too large.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zahl in Zeile {0}, Spalte {1} ist keine gewöhnliche Zahl oder viel zu groß.</translation>
     </message>
     <message>
         <source>Lists and objects are nested too deeply; at most {0} levels are read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Listen und Objekte sind zu tief verschachtelt; höchstens {0} Ebenen werden gelesen.</translation>
     </message>
     <message>
         <source>There are too many values; at most {0} are read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es sind zu viele Werte; höchstens {0} werden gelesen.</translation>
     </message>
     <message>
         <source>“{0}” stands here twice. Keep one of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ steht hier zweimal. Nur einen Eintrag behalten.</translation>
     </message>
     <message>
         <source>“{0}” is not a known key.[ Did you mean “{1}”?] A key of your own must begin with “x_”.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist kein bekannter Schlüssel.[ Ist „{1}“ gemeint?] Ein eigener Schlüssel muss mit „x_“ beginnen.</translation>
     </message>
     <message>
         <source>“{0}” is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ fehlt.</translation>
     </message>
     <message>
         <source>Here stands {1:type}, and {0:type} is needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier steht {1:type}, nötig ist {0:type}.</translation>
     </message>
     <message>
         <source>{0} is not a whole number.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist keine ganze Zahl.</translation>
     </message>
     <message>
         <source>{0} is too small. It must lie between {1} and {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist zu klein. Der Wert muss zwischen {1} und {2} liegen.</translation>
     </message>
     <message>
         <source>{0} is too small. It must be more than {1} and at most {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist zu klein. Der Wert muss größer als {1} und höchstens {2} sein.</translation>
     </message>
     <message>
         <source>{0} is too large. It must lie between {1} and {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist zu groß. Der Wert muss zwischen {1} und {2} liegen.</translation>
     </message>
     <message>
         <source>{0} is not a plain decimal. Write it in digits with a point, without an exponent and with at most 12 decimals.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist keine einfache Dezimalzahl. Mit Ziffern und Dezimalpunkt schreiben, ohne Exponent und mit höchstens 12 Nachkommastellen.</translation>
     </message>
     <message>
         <source>This text is too short: {0} characters, and at least {1} are needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Text ist zu kurz: {0} Zeichen, mindestens {1} sind nötig.</translation>
     </message>
     <message>
         <source>This text is too long: {0} characters, and at most {1} are allowed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Text ist zu lang: {0} Zeichen, höchstens {1} sind erlaubt.</translation>
     </message>
     <message>
         <source>“{0}” does not have the right form. It must be {1:pattern}.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ hat nicht die richtige Form. Verlangt ist {1:pattern}.</translation>
     </message>
     <message>
         <source>This text holds a control character, such as a line break. Take it out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Text enthält ein Steuerzeichen, etwa einen Zeilenumbruch. Entfernen.</translation>
     </message>
     <message>
         <source>“{0}” is not one of the choices.[ Did you mean “{2}”?] The choices are: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ steht nicht zur Wahl.[ Ist „{2}“ gemeint?] Zur Wahl stehen: {1}.</translation>
     </message>
     <message>
         <source>“{0}” stands in this list twice. Once is enough.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ steht zweimal in dieser Liste. Einmal genügt.</translation>
     </message>
     <message>
         <source>Here must stand {0}, and there is {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier muss {0} stehen, es steht aber {1} da.</translation>
     </message>
     <message>
         <source>The list has too few entries: {0}, and at least {1} are needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste hat zu wenige Einträge: {0}, mindestens {1} sind nötig.</translation>
     </message>
     <message>
         <source>The list has too many entries: {0}, and at most {1} are allowed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste hat zu viele Einträge: {0}, höchstens {1} sind erlaubt.</translation>
     </message>
     <message>
         <source>There are more problems that are not listed: {0}. Mend these first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt weitere Fehler, die nicht aufgeführt sind: {0}. Erst diese hier beheben.</translation>
     </message>
     <message>
         <source>The file is of version {0}, and this program knows up to version {1}. Use a newer Loamstead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei hat die Version {0}, dieses Programm kennt die Versionen bis {1}. Eine neuere Ausgabe von Loamstead verwenden.</translation>
     </message>
     <message>
         <source>The id “{0}” stands here a second time[; the first is at {1}]. Each needs its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kennung „{0}“ kommt hier ein zweites Mal vor[; zuerst steht sie hier: {1}]. Jeder Eintrag braucht eine eigene.</translation>
     </message>
     <message>
         <source>There is no {0} with the id “{1}” in the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Plan gibt es unter der Kennung „{1}“ nichts dieser Art: {0}.</translation>
     </message>
     <message>
         <source>There are two panels for the {0} wall. The first is {1}: remove one of them, or name another wall.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für dieselbe Wand ({0}) gibt es zwei Wandplatten. Die erste ist {1}: eine davon entfernen oder eine andere Wand nennen.</translation>
     </message>
     <message>
         <source>These strips feed each other in a circle: {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Leisten speisen sich gegenseitig im Kreis: {0}.</translation>
     </message>
     <message>
         <source>“{0}” is missing. With “{1}” it must be given.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ fehlt. Bei „{1}“ ist diese Angabe nötig.</translation>
     </message>
     <message>
         <source>“{0}” means nothing for the control “{1}”. Take it out, or choose another control.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ hat beim Regler „{1}“ keine Bedeutung. Die Angabe entfernen oder einen anderen Regler wählen.</translation>
     </message>
     <message>
         <source>The distances must rise: {0} comes after {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Abstände müssen ansteigen: {0} folgt auf {1}.</translation>
     </message>
     <message>
         <source>“{0}” lies wholly outside the box. Coordinates count from the front-left corner of the base.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ liegt ganz außerhalb des Terrariums. Die Koordinaten zählen ab der vorderen linken Ecke der Bodenplatte.</translation>
     </message>
     <message>
         <source>The bed is {0} m deep, and the box is only {1} m high.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bodengrund ist {0} m tief, das Terrarium aber nur {1} m hoch.</translation>
     </message>
     <message>
         <source>The lights go on and off at the same time, {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Licht geht zur selben Zeit an und aus, {0}.</translation>
     </message>
     <message>
         <source>“{0}” is not a known currency. Write the three letters of ISO 4217, such as USD or EUR.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist keine bekannte Währung. Die drei Buchstaben nach ISO 4217 schreiben, etwa USD oder EUR.</translation>
     </message>
     <message>
         <source>The basking spot is {range} {case}, measured {measure}. The target is {band} ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Sonnenplatz hat {case} {range}, gemessen {measure}. Zielwert: {band} ({species}).</translation>
     </message>
     <message>
         <source>The basking spot is too hot {case}: {range}, measured {measure}. The target is {band} ({species}); the likely value is {over_by} over it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Sonnenplatz ist {case} zu heiß: {range}, gemessen {measure}. Zielwert: {band} ({species}); der wahrscheinliche Wert liegt {over_by} darüber.</translation>
     </message>
     <message>
         <source>The basking spot is too cold {case}: {range}, measured {measure}. The target is {band} ({species}); the likely value is {short_by} under it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Sonnenplatz ist {case} zu kalt: {range}, gemessen {measure}. Zielwert: {band} ({species}); der wahrscheinliche Wert liegt {short_by} darunter.</translation>
     </message>
     <message>
         <source>The basking spot may get too hot {case}: {range}, measured {measure}. The target is {band} ({species}); the upper end is {over_by} over it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Sonnenplatz kann {case} zu heiß werden: {range}, gemessen {measure}. Zielwert: {band} ({species}); das obere Ende der Spanne liegt {over_by} darüber.</translation>
     </message>
     <message>
         <source>The basking spot may get too cold {case}: {range}, measured {measure}. The target is {band} ({species}); the lower end is {short_by} under it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Sonnenplatz kann {case} zu kalt werden: {range}, gemessen {measure}. Zielwert: {band} ({species}); das untere Ende der Spanne liegt {short_by} darunter.</translation>
     </message>
     <message>
         <source>The warm side is {range} {case}, measured {measure}. The target is {band} ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Die warme Seite hat {case} {range}, gemessen {measure}. Zielwert: {band} ({species}).</translation>
     </message>
     <message>
         <source>The warm side is too hot {case}: {range}, measured {measure}. The target is {band} ({species}); the likely value is {over_by} over it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die warme Seite ist {case} zu heiß: {range}, gemessen {measure}. Zielwert: {band} ({species}); der wahrscheinliche Wert liegt {over_by} darüber.</translation>
     </message>
     <message>
         <source>The warm side is too cold {case}: {range}, measured {measure}. The target is {band} ({species}); the likely value is {short_by} under it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die warme Seite ist {case} zu kalt: {range}, gemessen {measure}. Zielwert: {band} ({species}); der wahrscheinliche Wert liegt {short_by} darunter.</translation>
     </message>
     <message>
         <source>The warm side may get too hot {case}: {range}, measured {measure}. The target is {band} ({species}); the upper end is {over_by} over it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die warme Seite kann {case} zu heiß werden: {range}, gemessen {measure}. Zielwert: {band} ({species}); das obere Ende der Spanne liegt {over_by} darüber.</translation>
     </message>
     <message>
         <source>The warm side may get too cold {case}: {range}, measured {measure}. The target is {band} ({species}); the lower end is {short_by} under it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die warme Seite kann {case} zu kalt werden: {range}, gemessen {measure}. Zielwert: {band} ({species}); das untere Ende der Spanne liegt {short_by} darunter.</translation>
     </message>
     <message>
         <source>The cool side is {range} {case}, measured {measure}. The target is {band} ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Die kühle Seite hat {case} {range}, gemessen {measure}. Zielwert: {band} ({species}).</translation>
     </message>
     <message>
         <source>The cool side is too hot {case}: {range}, measured {measure}. The target is {band} ({species}); the likely value is {over_by} over it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die kühle Seite ist {case} zu heiß: {range}, gemessen {measure}. Zielwert: {band} ({species}); der wahrscheinliche Wert liegt {over_by} darüber.</translation>
     </message>
     <message>
         <source>The cool side is too cold {case}: {range}, measured {measure}. The target is {band} ({species}); the likely value is {short_by} under it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die kühle Seite ist {case} zu kalt: {range}, gemessen {measure}. Zielwert: {band} ({species}); der wahrscheinliche Wert liegt {short_by} darunter.</translation>
     </message>
     <message>
         <source>The cool side may get too hot {case}: {range}, measured {measure}. The target is {band} ({species}); the upper end is {over_by} over it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die kühle Seite kann {case} zu heiß werden: {range}, gemessen {measure}. Zielwert: {band} ({species}); das obere Ende der Spanne liegt {over_by} darüber.</translation>
     </message>
     <message>
         <source>The cool side may get too cold {case}: {range}, measured {measure}. The target is {band} ({species}); the lower end is {short_by} under it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die kühle Seite kann {case} zu kalt werden: {range}, gemessen {measure}. Zielwert: {band} ({species}); das untere Ende der Spanne liegt {short_by} darunter.</translation>
     </message>
     <message>
         <source>The box is {range} {case}, measured {measure}. The target is {band} ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Terrarium hat {case} {range}, gemessen {measure}. Zielwert: {band} ({species}).</translation>
     </message>
     <message>
         <source>The box is too hot {case}: {range}, measured {measure}. The target is {band} ({species}); the likely value is {over_by} over it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Terrarium ist {case} zu heiß: {range}, gemessen {measure}. Zielwert: {band} ({species}); der wahrscheinliche Wert liegt {over_by} darüber.</translation>
     </message>
     <message>
         <source>The box is too cold {case}: {range}, measured {measure}. The target is {band} ({species}); the likely value is {short_by} under it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Terrarium ist {case} zu kalt: {range}, gemessen {measure}. Zielwert: {band} ({species}); der wahrscheinliche Wert liegt {short_by} darunter.</translation>
     </message>
     <message>
         <source>The box may get too hot {case}: {range}, measured {measure}. The target is {band} ({species}); the upper end is {over_by} over it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Terrarium kann {case} zu heiß werden: {range}, gemessen {measure}. Zielwert: {band} ({species}); das obere Ende der Spanne liegt {over_by} darüber.</translation>
     </message>
     <message>
         <source>The box may get too cold {case}: {range}, measured {measure}. The target is {band} ({species}); the lower end is {short_by} under it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Terrarium kann {case} zu kalt werden: {range}, gemessen {measure}. Zielwert: {band} ({species}); das untere Ende der Spanne liegt {short_by} darunter.</translation>
     </message>
     <message>
         <source>The temperatures {case} are not known: the balance of heat did not close ({residual} were left over).</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Temperaturen {case} sind nicht bekannt: Die Wärmebilanz ging nicht auf ({residual} blieben übrig).</translation>
     </message>
     <message>
         <source>No target temperature is on file for the {zone} ({species}), so it is not judged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Zieltemperatur hinterlegt ({zone}, {species}), daher kein Urteil.</translation>
     </message>
     <message>
         <source>How {course} runs hour by hour can&apos;t be told: no balance was found for a step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie {course} Stunde für Stunde verläuft, lässt sich nicht sagen: Für einen Schritt wurde keine Bilanz gefunden.</translation>
     </message>
     <message>
         <source>The temperatures can&apos;t be computed: {reason}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Temperaturen lassen sich nicht berechnen: {reason}.</translation>
     </message>
     <message>
         <source>{device} runs at its limit of {power} {case} and does not reach its set temperature.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} läuft {case} an der Leistungsgrenze von {power} und erreicht die eingestellte Temperatur nicht.</translation>
     </message>
     <message>
         <source>lowest</source>
-        <translation type="unfinished"></translation>
+        <translation>niedrigster Wert</translation>
     </message>
     <message>
         <source>likely</source>
-        <translation type="unfinished"></translation>
+        <translation>wahrscheinlich</translation>
     </message>
     <message>
         <source>highest</source>
-        <translation type="unfinished"></translation>
+        <translation>höchster Wert</translation>
     </message>
     <message>
         <source>at least</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens</translation>
     </message>
     <message>
         <source>at most</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens</translation>
     </message>
     <message>
         <source>caution above</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsicht ab</translation>
     </message>
     <message>
         <source>missing</source>
-        <translation type="unfinished"></translation>
+        <translation>fehlt</translation>
     </message>
     <message>
         <source>too much</source>
-        <translation type="unfinished"></translation>
+        <translation>zu viel</translation>
     </message>
     <message>
         <source>burnt so far</source>
-        <translation type="unfinished"></translation>
+        <translation>bisherige Brenndauer</translation>
     </message>
     <message>
         <source>burnt when read</source>
-        <translation type="unfinished"></translation>
+        <translation>Brenndauer bei der Messung</translation>
     </message>
     <message>
         <source>distance</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand</translation>
     </message>
     <message>
         <source>clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherheitsabstand</translation>
     </message>
     <message>
         <source>gap</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand</translation>
     </message>
     <message>
         <source>gap needed</source>
-        <translation type="unfinished"></translation>
+        <translation>nötiger Abstand</translation>
     </message>
     <message>
         <source>reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Reichweite</translation>
     </message>
     <message>
         <source>rated current</source>
-        <translation type="unfinished"></translation>
+        <translation>Nennstrom</translation>
     </message>
     <message>
         <source>voltage</source>
-        <translation type="unfinished"></translation>
+        <translation>Spannung</translation>
     </message>
     <message>
         <source>floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden</translation>
     </message>
     <message>
         <source>usable floor</source>
-        <translation type="unfinished"></translation>
+        <translation>nutzbare Bodenfläche</translation>
     </message>
     <message>
         <source>animals</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiere</translation>
     </message>
     <message>
         <source>length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>at fast growth</source>
-        <translation type="unfinished"></translation>
+        <translation>bei schnellem Wachstum</translation>
     </message>
     <message>
         <source>at slow growth</source>
-        <translation type="unfinished"></translation>
+        <translation>bei langsamem Wachstum</translation>
     </message>
     <message>
         <source>side</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite</translation>
     </message>
     <message>
         <source>body length</source>
-        <translation type="unfinished"></translation>
+        <translation>Körperlänge</translation>
     </message>
     <message>
         <source>clear width</source>
-        <translation type="unfinished"></translation>
+        <translation>lichte Weite</translation>
     </message>
     <message>
         <source>height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>hides</source>
-        <translation type="unfinished"></translation>
+        <translation>Verstecke</translation>
     </message>
     <message>
         <source>species</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>males</source>
-        <translation type="unfinished"></translation>
+        <translation>Männchen</translation>
     </message>
     <message>
         <source>depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfüllhöhe</translation>
     </message>
     <message>
         <source>after the lamps go on</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Einschalten der Lampen</translation>
     </message>
     <message>
         <source>misting</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprühen</translation>
     </message>
     <message>
         <source>heat left over</source>
-        <translation type="unfinished"></translation>
+        <translation>Rest der Wärmebilanz</translation>
     </message>
     <message>
         <source>power</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung</translation>
     </message>
     <message>
         <source>coldest pane</source>
-        <translation type="unfinished"></translation>
+        <translation>kälteste Scheibe</translation>
     </message>
     <message>
         <source>dew point</source>
-        <translation type="unfinished"></translation>
+        <translation>Taupunkt</translation>
     </message>
     <message>
         <source>outlets in use</source>
-        <translation type="unfinished"></translation>
+        <translation>belegte Steckdosen</translation>
     </message>
     <message>
         <source>outlets</source>
-        <translation type="unfinished"></translation>
+        <translation>Steckdosen</translation>
     </message>
     <message>
         <source>set temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Solltemperatur</translation>
     </message>
     <message>
         <source>count</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzahl</translation>
     </message>
     <message>
         <source>use in a year</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahresverbrauch</translation>
     </message>
     <message>
         <source>age</source>
-        <translation type="unfinished"></translation>
+        <translation>Alter</translation>
     </message>
     <message>
         <source>quantity</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge</translation>
     </message>
     <message>
         <source>change</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung</translation>
     </message>
     <message>
         <source>new value</source>
-        <translation type="unfinished"></translation>
+        <translation>neuer Wert</translation>
     </message>
     <message>
         <source>present value</source>
-        <translation type="unfinished"></translation>
+        <translation>jetziger Wert</translation>
     </message>
     <message>
         <source>area</source>
-        <translation type="unfinished"></translation>
+        <translation>Fläche</translation>
     </message>
     <message>
         <source>share</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil</translation>
     </message>
     <message>
         <source>goods</source>
-        <translation type="unfinished"></translation>
+        <translation>Warenwert</translation>
     </message>
     <message>
         <source>what an animal bears</source>
-        <translation type="unfinished"></translation>
+        <translation>was ein Tier verträgt</translation>
     </message>
     <message>
         <source>within</source>
-        <translation type="unfinished"></translation>
+        <translation>innerhalb</translation>
     </message>
     <message>
         <source>at the earliest</source>
-        <translation type="unfinished"></translation>
+        <translation>frühestens</translation>
     </message>
     <message>
         <source>read</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablesung</translation>
     </message>
     <message>
         <source>standard deviations off</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung in Standardabweichungen</translation>
     </message>
     <message>
         <source>room</source>
-        <translation type="unfinished"></translation>
+        <translation>Raum</translation>
     </message>
     <message>
         <source>room alike within</source>
-        <translation type="unfinished"></translation>
+        <translation>Raum gleich bis auf</translation>
     </message>
     <message>
         <source>chi-square</source>
-        <translation type="unfinished"></translation>
+        <translation>Chi-Quadrat</translation>
     </message>
     <message>
         <source>chance of a worse fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeit einer schlechteren Anpassung</translation>
     </message>
     <message>
         <source>zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereich</translation>
     </message>
     <message>
         <source>weeks in the cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen in der Kälte</translation>
     </message>
     <message>
         <source>loss that ends it</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichtsverlust, der sie beendet</translation>
     </message>
     <message>
         <source>UV index at the animal&apos;s back is {range} under {lamp}, at {distance}. The target is {band} ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Der UV-Index am Rücken des Tieres beträgt {range} unter {lamp}, Abstand {distance}. Zielwert: {band} ({species}).</translation>
     </message>
     <message>
         <source>UV is too strong: index {range} at the animal&apos;s back under {lamp}, at {distance}. The target is {band} ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>UV ist zu stark: Index {range} am Rücken des Tieres unter {lamp}, Abstand {distance}. Zielwert: {band} ({species}).</translation>
     </message>
     <message>
         <source>UV is too weak: index {range} at the animal&apos;s back under {lamp}, at {distance}. The target is {band} ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>UV ist zu schwach: Index {range} am Rücken des Tieres unter {lamp}, Abstand {distance}. Zielwert: {band} ({species}).</translation>
     </message>
     <message>
         <source>UV may be too strong: index {range} at the animal&apos;s back under {lamp}, at {distance}. The target is {band} ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>UV kann zu stark sein: Index {range} am Rücken des Tieres unter {lamp}, Abstand {distance}. Zielwert: {band} ({species}).</translation>
     </message>
     <message>
         <source>UV may be too weak: index {range} at the animal&apos;s back under {lamp}, at {distance}. The target is {band} ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>UV kann zu schwach sein: Index {range} am Rücken des Tieres unter {lamp}, Abstand {distance}. Zielwert: {band} ({species}).</translation>
     </message>
     <message>
         <source>The UV index at the animal&apos;s back is not known[ under {lamp}][ at {distance}]: {reason}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der UV-Index am Rücken des Tieres ist nicht bekannt[ unter {lamp}][, Abstand {distance}]: {reason}.</translation>
     </message>
     <message>
         <source>On {standing_on} UV reaches an index of {range} under {lamp}. The most for {species} is {max}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf {standing_on} erreicht der UV-Index {range} unter {lamp}. Höchstwert für {species}: {max}.</translation>
     </message>
     <message>
         <source>UV is too strong on {standing_on}: index {range} at the animal&apos;s back under {lamp}. The most for {species} is {max}.</source>
-        <translation type="unfinished"></translation>
+        <translation>UV ist zu stark auf {standing_on}: Index {range} am Rücken des Tieres unter {lamp}. Höchstwert für {species}: {max}.</translation>
     </message>
     <message>
         <source>UV may be too strong on {standing_on}: index {range} at the animal&apos;s back under {lamp}. The most for {species} is {max}.</source>
-        <translation type="unfinished"></translation>
+        <translation>UV kann zu stark sein auf {standing_on}: Index {range} am Rücken des Tieres unter {lamp}. Höchstwert für {species}: {max}.</translation>
     </message>
     <message>
         <source>On {standing_on} an animal&apos;s back comes within {distance} of {lamp}, nearer than its UV readings reach. How strong it is there is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf {standing_on} kommt der Rücken eines Tieres bis auf {distance} an {lamp} heran, näher, als die UV-Messwerte reichen. Wie stark UV dort ist, ist nicht bekannt.</translation>
     </message>
     <message>
         <source>The UV of {lamp} was read after {burnt_when_read} of burning, but it is said to have burnt {burnt} so far. It is taken as just read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das UV von {lamp} wurde bei einer Brenndauer von {burnt_when_read} gemessen, die bisherige Brenndauer ist aber mit {burnt} angegeben. Der Wert gilt als eben gemessen.</translation>
     </message>
     <message>
         <source>This species needs UV ({species}), and no lamp here gives any.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Art braucht UV ({species}), und keine Lampe hier gibt welches ab.</translation>
     </message>
     <message>
         <source>{cover} keeps the UV of {lamp} from the animal.</source>
-        <translation type="unfinished"></translation>
+        <translation>{cover} hält das UV von {lamp} vom Tier ab.</translation>
     </message>
     <message>
         <source>No species here has a UV target on file, and {lamp} gives UV[: index {likely} at the animal&apos;s back].</source>
-        <translation type="unfinished"></translation>
+        <translation>Für keine Art hier ist ein UV-Zielwert hinterlegt, und {lamp} gibt UV ab[: Index {likely} am Rücken des Tieres].</translation>
     </message>
     <message>
         <source>There is hardly any shade from the UV of {lamp}: only {likely:percent} of the floor lies out of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem UV von {lamp} gibt es kaum Schatten: Nur {likely:percent} der Bodenfläche liegen außerhalb.</translation>
     </message>
     <message>
         <source>There may be too little shade from the UV of {lamp}: only {likely:percent} of the floor surely lies out of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem UV von {lamp} gibt es womöglich zu wenig Schatten: Nur {likely:percent} der Bodenfläche liegen sicher außerhalb.</translation>
     </message>
     <message>
         <source>{lamp} is a compact UV lamp. Its light is strong close by and weak a little further: measure it before you rely on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{lamp} ist eine UV-Kompaktlampe. Ihr Licht ist ganz nahe stark und etwas weiter weg schwach: Nachmessen, bevor man sich darauf verlässt.</translation>
     </message>
     <message>
         <source>Light a day: {likely}. The target is {band} ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Licht am Tag: {likely}. Zielwert: {band} ({species}).</translation>
     </message>
     <message>
         <source>The day is too long: {likely} of light. The target is {band} ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag ist zu lang: {likely} Licht. Zielwert: {band} ({species}).</translation>
     </message>
     <message>
         <source>The day is too short: {likely} of light. The target is {band} ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag ist zu kurz: {likely} Licht. Zielwert: {band} ({species}).</translation>
     </message>
     <message>
         <source>It is not stated when the lamps go on and off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nicht angegeben, wann die Lampen an- und ausgehen.</translation>
     </message>
     <message>
         <source>{lamp} shines at night. Animals need dark nights.</source>
-        <translation type="unfinished"></translation>
+        <translation>{lamp} leuchtet nachts. Tiere brauchen dunkle Nächte.</translation>
     </message>
     <message>
         <source>The lamps go on at {on} and off at {off}: that is no day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Lampen gehen um {on} an und um {off} aus: Das ist kein Tag.</translation>
     </message>
     <message>
         <source>The hours of light should follow the sky, and can&apos;t: {reason}. They are counted as the same on every day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Lichtstunden sollten dem Himmel folgen und können es nicht: {reason}. Sie werden an jedem Tag gleich angesetzt.</translation>
     </message>
     <message>
         <source>Humidity near the ground is {range:percent} {case}. The target is {band:percent} ({species}).[ Misting counted in: {misting}.]</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Luftfeuchte in Bodennähe beträgt {case} {range:percent}. Zielwert: {band:percent} ({species}).[ Sprühen mitgerechnet: {misting}.]</translation>
     </message>
     <message>
         <source>It is too damp {case}: {range:percent} near the ground. The target is {band:percent} ({species}); the likely value is {over_by:percent} over it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist {case} zu feucht: {range:percent} in Bodennähe. Zielwert: {band:percent} ({species}); der wahrscheinliche Wert liegt {over_by:percent} darüber.</translation>
     </message>
     <message>
         <source>It is too dry {case}: {range:percent} near the ground. The target is {band:percent} ({species}); the likely value is {short_by:percent} under it.[ Misting counted in: {misting}.]</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist {case} zu trocken: {range:percent} in Bodennähe. Zielwert: {band:percent} ({species}); der wahrscheinliche Wert liegt {short_by:percent} darunter.[ Sprühen mitgerechnet: {misting}.]</translation>
     </message>
     <message>
         <source>It may get too damp {case}: {range:percent} near the ground. The target is {band:percent} ({species}); the upper end is {over_by:percent} over it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es kann {case} zu feucht werden: {range:percent} in Bodennähe. Zielwert: {band:percent} ({species}); das obere Ende der Spanne liegt {over_by:percent} darüber.</translation>
     </message>
     <message>
         <source>It may get too dry {case}: {range:percent} near the ground. The target is {band:percent} ({species}); the lower end is {short_by:percent} under it.[ Misting counted in: {misting}.]</source>
-        <translation type="unfinished"></translation>
+        <translation>Es kann {case} zu trocken werden: {range:percent} in Bodennähe. Zielwert: {band:percent} ({species}); das untere Ende der Spanne liegt {short_by:percent} darunter.[ Sprühen mitgerechnet: {misting}.]</translation>
     </message>
     <message>
         <source>The humidity {case} is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Luftfeuchte {case} ist nicht bekannt.</translation>
     </message>
     <message>
         <source>No target humidity is on file ({species}), so it is not judged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für die Luftfeuchte ist kein Zielwert hinterlegt ({species}), daher kein Urteil.</translation>
     </message>
     <message>
         <source>Water condenses on the coldest pane {case}: the pane is at {pane}[, and the air gives off water below {dew_point}].</source>
-        <translation type="unfinished"></translation>
+        <translation>An der kältesten Scheibe kondensiert {case} Wasser: Die Scheibe hat {pane}[, der Taupunkt der Luft liegt bei {dew_point}].</translation>
     </message>
     <message>
         <source>There is no dry place to rest {season}, by day or by night: humidity on the driest ground is about {likely:percent}, and {max:percent} is the most that suits ({species}). Mould grows in such air, and shell, skin and lungs suffer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt {season} weder am Tag noch nachts einen trockenen Ruheplatz: Die Luftfeuchte am trockensten Boden beträgt etwa {likely:percent}, und höchstens {max:percent} sind geeignet ({species}). In solcher Luft wächst Schimmel, und Panzer, Haut und Lunge leiden.</translation>
     </message>
     <message>
         <source>How much is misted is not stated, so the humidity is only known within wide limits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel gesprüht wird, ist nicht angegeben; die Luftfeuchte ist daher nur in weiten Grenzen bekannt.</translation>
     </message>
     <message>
         <source>More is misted than dries off: the bed gets wetter by {by}, until it is sodden.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wird mehr gesprüht, als abtrocknet: Der Bodengrund wird um {by} nasser, bis er durchweicht ist.</translation>
     </message>
     <message>
         <source>{fitting} is too small: its {side_name} is {side}, and {min} is what the largest animal needs to drink and bathe in it ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{fitting} ist zu klein ({side_name}: {side}); das größte Tier braucht {min}, um daraus zu trinken und darin zu baden ({species}).</translation>
     </message>
     <message>
         <source>{fitting} may be too small: its {side_name} is {side}, and a large animal needs {min} to drink and bathe in it ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{fitting} ist womöglich zu klein ({side_name}: {side}); ein großes Tier braucht {min}, um daraus zu trinken und darin zu baden ({species}).</translation>
     </message>
     <message>
         <source>The water in {fitting} is too deep: {range}. At most {max} is asked for ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Wasser in {fitting} ist zu tief: {range}. Verlangt sind höchstens {max} ({species}).</translation>
     </message>
     <message>
         <source>The water in {fitting} is too shallow to bathe in: {range}. At least {min} is asked for ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Wasser in {fitting} ist zum Baden zu flach: {range}. Verlangt sind mindestens {min} ({species}).</translation>
     </message>
     <message>
         <source>There is no water bowl, and this species needs one ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Wasserschale, und diese Art braucht eine ({species}).</translation>
     </message>
     <message>
         <source>The tap water is not treated, and chlorine harms the skin of an amphibian ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Leitungswasser ist nicht aufbereitet, und Chlor schadet der Haut von Amphibien ({species}).</translation>
     </message>
     <message>
         <source>How much water a cartridge is good for is not stated, so how often it is due is not known. {likely} pass it in a day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für wie viel Wasser eine Kartusche reicht, ist nicht angegeben; wie oft sie fällig ist, ist daher nicht bekannt. Am Tag fließen {likely} hindurch.</translation>
     </message>
     <message>
         <source>The plan is in {plan_currency} and the price list in {list_currency}. Nothing is costed, since no rate is assumed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan rechnet in {plan_currency}, die Preisliste in {list_currency}. Es werden keine Kosten berechnet, da kein Wechselkurs angenommen wird.</translation>
     </message>
     <message>
         <source>Things without a price in the list: {count}. The totals leave them out: {needs}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Preis in der Liste: {count}. In den Summen nicht enthalten: {needs}.</translation>
     </message>
     <message>
         <source>The price of electricity is not stated, so the running costs leave it out. Use: {kwh_per_year} a year.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Strompreis ist nicht angegeben; die laufenden Kosten lassen ihn daher aus. Verbrauch: {kwh_per_year} im Jahr.</translation>
     </message>
     <message>
         <source>The prices are invented examples of {date}. Put your own shop&apos;s prices in their place before you decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Preise sind erfundene Beispiele vom {date}. Vor einer Entscheidung die Preise der eigenen Händler einsetzen.</translation>
     </message>
     <message>
         <source>The price list is of {date}, {age_months} old.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Preisliste ist vom {date}, {age_months} alt.</translation>
     </message>
     <message>
         <source>You own “{item}” ({quantity}), which the price list does not have. It is not set off against anything.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorhanden ist „{item}“ ({quantity}), doch die Preisliste führt es nicht. Es wird mit nichts verrechnet.</translation>
     </message>
     <message>
         <source>What is bought at “{channel}” comes to {goods}, less than it takes orders for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Einkauf bei „{channel}“ kommt auf {goods}, das liegt unter dem Mindestbestellwert.</translation>
     </message>
     <message>
         <source>You want to buy at “{channel}”, which the price list does not know. Everything is bought wherever it is cheapest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gekauft werden soll bei „{channel}“, doch die Preisliste kennt diesen Händler nicht. Alles wird dort gekauft, wo es am billigsten ist.</translation>
     </message>
     <message>
         <source>A change of the needs meets nothing: the plan needs no {need}, or the price list has no such item in its unit ({item}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Änderung des Bedarfs greift nicht: Der Plan braucht das nicht ({need}), oder die Preisliste hat keinen solchen Artikel in dieser Einheit ({item}).</translation>
     </message>
     <message>
         <source>Left out of the order at your wish: {need}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf Wunsch aus der Bestellung weggelassen: {need}.</translation>
     </message>
     <message>
         <source>Left out of the order at your wish, though safety hangs on it: {need}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf Wunsch aus der Bestellung weggelassen, obwohl die Sicherheit davon abhängt: {need}.</translation>
     </message>
     <message>
         <source>A sum is too large to be computed exactly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Summe ist zu groß, um sie genau zu berechnen.</translation>
     </message>
     <message>
         <source>It can&apos;t be measured by itself; readings in the running box would narrow it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Wert lässt sich nicht für sich messen; Messwerte aus dem laufenden Terrarium engen ihn ein.</translation>
     </message>
     <message>
         <source>It lies in the material; a data sheet that states it would narrow it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Wert liegt am Material; ein Datenblatt, das ihn nennt, engt ihn ein.</translation>
     </message>
     <message>
         <source>A thermometer that keeps highest and lowest, left in the room for a week of that season, would narrow it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Minimum-Maximum-Thermometer, in dieser Jahreszeit eine Woche im Raum gelassen, engt den Wert ein.</translation>
     </message>
     <message>
         <source>A hygrometer left in the room for a week of that season would narrow it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Hygrometer, in dieser Jahreszeit eine Woche im Raum gelassen, engt den Wert ein.</translation>
     </message>
     <message>
         <source>Measuring it would narrow it: the gap over the gap and its wire, squared.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachmessen engt den Wert ein: lichte Maschenweite, geteilt durch Maschenweite plus Drahtdicke, das Ganze im Quadrat.</translation>
     </message>
     <message>
         <source>Keeping the bed evenly damp under the lamp, or dry, would narrow it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein gleichmäßig feucht oder durchgehend trocken gehaltener Bodengrund unter der Lampe engt den Wert ein.</translation>
     </message>
     <message>
         <source>Stating how much is misted would narrow it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Angabe, wie viel gesprüht wird, engt den Wert ein.</translation>
     </message>
     <message>
         <source>No entry of the plan narrows it; thermometers in the running box tell what is so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Angabe im Plan engt den Wert ein; Thermometer im laufenden Terrarium zeigen, wie es ist.</translation>
     </message>
     <message>
         <source>Sealing its gaps would narrow it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Spalte abzudichten engt den Wert ein.</translation>
     </message>
     <message>
         <source>Weighing a litre of it as it is kept, and again when dried, would narrow it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Liter davon, im Gebrauchszustand und noch einmal getrocknet gewogen, engt den Wert ein.</translation>
     </message>
     <message>
         <source>Weighing a litre of it from under the lamp, and again when dried, would narrow it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Liter davon, unter der Lampe entnommen, gleich und noch einmal getrocknet gewogen, engt den Wert ein.</translation>
     </message>
     <message>
         <source>Measuring it with a power meter at the outlet would narrow it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Messung mit dem Strommessgerät an der Steckdose engt den Wert ein.</translation>
     </message>
     <message>
         <source>The maker&apos;s beam angle, entered with the lamp, would narrow it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Abstrahlwinkel laut Hersteller, bei der Lampe eingetragen, engt den Wert ein.</translation>
     </message>
     <message>
         <source>adoption fee</source>
-        <translation type="unfinished"></translation>
+        <translation>Schutzgebühr</translation>
     </message>
     <message>
         <source>permit</source>
-        <translation type="unfinished"></translation>
+        <translation>Genehmigung</translation>
     </message>
     <message>
         <source>calcium powder</source>
-        <translation type="unfinished"></translation>
+        <translation>Calciumpulver</translation>
     </message>
     <message>
         <source>dimmer</source>
-        <translation type="unfinished"></translation>
+        <translation>Dimmer</translation>
     </message>
     <message>
         <source>dimming thermostat</source>
-        <translation type="unfinished"></translation>
+        <translation>Dimmthermostat</translation>
     </message>
     <message>
         <source>on/off thermostat</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein-Aus-Thermostat</translation>
     </message>
     <message>
         <source>timer</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitschaltuhr</translation>
     </message>
     <message>
         <source>fan</source>
-        <translation type="unfinished"></translation>
+        <translation>Lüfter</translation>
     </message>
     <message>
         <source>residual-current adapter</source>
-        <translation type="unfinished"></translation>
+        <translation>FI-Zwischenstecker</translation>
     </message>
     <message>
         <source>outlet strip</source>
-        <translation type="unfinished"></translation>
+        <translation>Steckdosenleiste</translation>
     </message>
     <message>
         <source>ballast</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorschaltgerät</translation>
     </message>
     <message>
         <source>lamp guard</source>
-        <translation type="unfinished"></translation>
+        <translation>Lampenschutzkorb</translation>
     </message>
     <message>
         <source>heat-rated lamp holder</source>
-        <translation type="unfinished"></translation>
+        <translation>hitzefeste Lampenfassung</translation>
     </message>
     <message>
         <source>UV fixture</source>
-        <translation type="unfinished"></translation>
+        <translation>UV-Leuchte</translation>
     </message>
     <message>
         <source>fruit fly cultures</source>
-        <translation type="unfinished"></translation>
+        <translation>Fruchtfliegenansätze</translation>
     </message>
     <message>
         <source>greens</source>
-        <translation type="unfinished"></translation>
+        <translation>Grünfutter</translation>
     </message>
     <message>
         <source>insects</source>
-        <translation type="unfinished"></translation>
+        <translation>Futterinsekten</translation>
     </message>
     <message>
         <source>frozen mice</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostmäuse</translation>
     </message>
     <message>
         <source>powdered food</source>
-        <translation type="unfinished"></translation>
+        <translation>Pulverfutter</translation>
     </message>
     <message>
         <source>frozen rats</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostratten</translation>
     </message>
     <message>
         <source>reserve for illness</source>
-        <translation type="unfinished"></translation>
+        <translation>Rücklage für Krankheit</translation>
     </message>
     <message>
         <source>visit to the vet</source>
-        <translation type="unfinished"></translation>
+        <translation>Tierarztbesuch</translation>
     </message>
     <message>
         <source>disinfectant</source>
-        <translation type="unfinished"></translation>
+        <translation>Desinfektionsmittel</translation>
     </message>
     <message>
         <source>gloves</source>
-        <translation type="unfinished"></translation>
+        <translation>Handschuhe</translation>
     </message>
     <message>
         <source>quarantine box</source>
-        <translation type="unfinished"></translation>
+        <translation>Quarantänebecken</translation>
     </message>
     <message>
         <source>hygrometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Hygrometer</translation>
     </message>
     <message>
         <source>infrared thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Infrarotthermometer</translation>
     </message>
     <message>
         <source>scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Waage</translation>
     </message>
     <message>
         <source>thermometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Thermometer</translation>
     </message>
     <message>
         <source>UV index meter</source>
-        <translation type="unfinished"></translation>
+        <translation>UV-Index-Messgerät</translation>
     </message>
     <message>
         <source>glass box</source>
-        <translation type="unfinished"></translation>
+        <translation>Glasterrarium</translation>
     </message>
     <message>
         <source>plastic box</source>
-        <translation type="unfinished"></translation>
+        <translation>Kunststoffterrarium</translation>
     </message>
     <message>
         <source>wooden box</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzterrarium</translation>
     </message>
     <message>
         <source>stand</source>
-        <translation type="unfinished"></translation>
+        <translation>Gestell</translation>
     </message>
     <message>
         <source>water conditioner</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasseraufbereiter</translation>
     </message>
     <message>
         <source>filter cartridge</source>
-        <translation type="unfinished"></translation>
+        <translation>Filterkartusche</translation>
     </message>
     <message>
         <source>mister</source>
-        <translation type="unfinished"></translation>
+        <translation>Beregnungsanlage</translation>
     </message>
     <message>
         <source>the box itself</source>
-        <translation type="unfinished"></translation>
+        <translation>das Terrarium selbst</translation>
     </message>
     <message>
         <source>carries the box</source>
-        <translation type="unfinished"></translation>
+        <translation>trägt das Terrarium</translation>
     </message>
     <message>
         <source>equipment of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Technik im Plan</translation>
     </message>
     <message>
         <source>a line of your own</source>
-        <translation type="unfinished"></translation>
+        <translation>ein eigener Posten</translation>
     </message>
     <message>
         <source>a spare: warmth or UV hangs on this lamp</source>
-        <translation type="unfinished"></translation>
+        <translation>Ersatz: Wärme oder UV hängt an dieser Lampe</translation>
     </message>
     <message>
         <source>holds a hot lamp safely</source>
-        <translation type="unfinished"></translation>
+        <translation>hält eine heiße Lampe sicher</translation>
     </message>
     <message>
         <source>keeps animals off a hot lamp</source>
-        <translation type="unfinished"></translation>
+        <translation>hält Tiere von einer heißen Lampe fern</translation>
     </message>
     <message>
         <source>regulates a heater or lamp</source>
-        <translation type="unfinished"></translation>
+        <translation>regelt einen Heizer oder eine Lampe</translation>
     </message>
     <message>
         <source>switches the lamps on and off</source>
-        <translation type="unfinished"></translation>
+        <translation>schaltet die Lampen ein und aus</translation>
     </message>
     <message>
         <source>gives outlets enough</source>
-        <translation type="unfinished"></translation>
+        <translation>sorgt für genug Steckdosen</translation>
     </message>
     <message>
         <source>cuts the power near water before a shock harms</source>
-        <translation type="unfinished"></translation>
+        <translation>schaltet in Wassernähe den Strom ab, bevor ein Schlag schadet</translation>
     </message>
     <message>
         <source>to read the warm and the cool end</source>
-        <translation type="unfinished"></translation>
+        <translation>zum Ablesen am warmen und am kühlen Ende</translation>
     </message>
     <message>
         <source>to read the temperature of surfaces</source>
-        <translation type="unfinished"></translation>
+        <translation>zum Messen der Oberflächentemperatur</translation>
     </message>
     <message>
         <source>to read the humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>zum Messen der Luftfeuchte</translation>
     </message>
     <message>
         <source>the bed, filled in before it settles</source>
-        <translation type="unfinished"></translation>
+        <translation>der Bodengrund, eingefüllt, bevor er sich setzt</translation>
     </message>
     <message>
         <source>covers a part of the top</source>
-        <translation type="unfinished"></translation>
+        <translation>deckt einen Teil der Oberseite ab</translation>
     </message>
     <message>
         <source>furniture of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Einrichtung im Plan</translation>
     </message>
     <message>
         <source>a year of filtered water, by the cartridge&apos;s litres</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Jahr gefiltertes Wasser, nach den Litern der Kartusche</translation>
     </message>
     <message>
         <source>a year of treated tap water</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Jahr aufbereitetes Leitungswasser</translation>
     </message>
     <message>
         <source>to weigh the animals</source>
-        <translation type="unfinished"></translation>
+        <translation>zum Wiegen der Tiere</translation>
     </message>
     <message>
         <source>to keep a new animal apart at first</source>
-        <translation type="unfinished"></translation>
+        <translation>damit ein neues Tier anfangs getrennt bleibt</translation>
     </message>
     <message>
         <source>to clean with</source>
-        <translation type="unfinished"></translation>
+        <translation>zum Saubermachen</translation>
     </message>
     <message>
         <source>for hygiene</source>
-        <translation type="unfinished"></translation>
+        <translation>für die Hygiene</translation>
     </message>
     <message>
         <source>the first month</source>
-        <translation type="unfinished"></translation>
+        <translation>der erste Monat</translation>
     </message>
     <message>
         <source>a supplement to the food</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Ergänzung zum Futter</translation>
     </message>
     <message>
         <source>the first year&apos;s visit</source>
-        <translation type="unfinished"></translation>
+        <translation>der Besuch im ersten Jahr</translation>
     </message>
     <message>
         <source>The {reading} doesn&apos;t fit: it says {value}, measured {measure}, where {range} is expected from all the rest. It is left out. Check the thermometer and its place, then what the plan says of lamps, covers and mesh.</source>
-        <translation type="unfinished"></translation>
+        <translation>{reading} passt nicht: abgelesen {value}, gemessen {measure}; nach allem Übrigen zu erwarten: {range}. Der Wert wird ausgelassen. Das Thermometer und seinen Platz prüfen, dann die Angaben im Plan zu Lampen, Abdeckungen und Gitter.</translation>
     </message>
     <message>
         <source>The {reading} is too warm to fit: it says {value}, measured {measure}, where {range} is expected from all the rest. It is left out, and if it is right, the box is warmer than told here. Check the thermometer and its place, then what the plan says of lamps, covers and mesh.</source>
-        <translation type="unfinished"></translation>
+        <translation>{reading} ist zu warm, um zu passen: abgelesen {value}, gemessen {measure}; nach allem Übrigen zu erwarten: {range}. Der Wert wird ausgelassen; stimmt er doch, ist das Terrarium wärmer als hier angegeben. Das Thermometer und seinen Platz prüfen, dann die Angaben im Plan zu Lampen, Abdeckungen und Gitter.</translation>
     </message>
     <message>
         <source>The {reading} is too cold to fit: it says {value}, measured {measure}, where {range} is expected from all the rest. It is left out, and if it is right, the box is colder than told here. Check the thermometer and its place, then what the plan says of lamps, covers and mesh.</source>
-        <translation type="unfinished"></translation>
+        <translation>{reading} ist zu kalt, um zu passen: abgelesen {value}, gemessen {measure}; nach allem Übrigen zu erwarten: {range}. Der Wert wird ausgelassen; stimmt er doch, ist das Terrarium kälter als hier angegeben. Das Thermometer und seinen Platz prüfen, dann die Angaben im Plan zu Lampen, Abdeckungen und Gitter.</translation>
     </message>
     <message>
         <source>The {reading} lies outside the floor of the box, so it is not used.</source>
-        <translation type="unfinished"></translation>
+        <translation>{reading} liegt außerhalb der Grundfläche des Terrariums und wird deshalb nicht verwendet.</translation>
     </message>
     <message>
         <source>The {reading}: whether the lamps were on is not stated, so it is not used.</source>
-        <translation type="unfinished"></translation>
+        <translation>{reading}: Ob die Lampen an waren, ist nicht angegeben. Der Wert wird deshalb nicht verwendet.</translation>
     </message>
     <message>
         <source>The {reading} was taken with a dimmer on whose level is not stated, so it is not used. State the level it was set to.</source>
-        <translation type="unfinished"></translation>
+        <translation>{reading}: Dabei lief ein Dimmer, dessen Einstellung nicht angegeben ist. Der Wert wird deshalb nicht verwendet. Die damalige Einstellung eintragen.</translation>
     </message>
     <message>
         <source>The {reading} was taken with the room at {room}. No case here has its lamps as then and a room within {alike_within} of that, so it narrows none.</source>
-        <translation type="unfinished"></translation>
+        <translation>{reading}: Bei der Messung hatte der Raum {room}. Kein Fall hier hat dieselben Lampen an und einen Raum, der höchstens {alike_within} davon abweicht; der Wert engt also keinen ein.</translation>
     </message>
     <message>
         <source>Readings used: {count}. With {needed} or more, one at the basking spot, one on the warm and one on the cool side, they tell more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwendete Messwerte: {count}. Ab {needed} Werten sagen sie mehr aus: einer am Sonnenplatz, einer auf der warmen und einer auf der kühlen Seite.</translation>
     </message>
     <message>
         <source>The readings don&apos;t fit the box of this plan, all together ({chance:percent} chance of a worse fit if all were as assumed). None is used. Check whether the box still is as it was when they were taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Messwerte passen zusammengenommen nicht zum Terrarium dieses Plans (träfen alle Annahmen zu, wäre eine noch schlechtere Übereinstimmung zu {chance:percent} wahrscheinlich). Keiner wird verwendet. Prüfen, ob das Terrarium noch so ist wie bei der Messung.</translation>
     </message>
     <message>
         <source>The readings could not be compared with the box, so none is used.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Messwerte ließen sich nicht mit dem Terrarium vergleichen, deshalb wird keiner verwendet.</translation>
     </message>
     <message>
         <source>Make the box {by} longer, which makes {to}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Terrarium um {by} länger machen, das ergibt {to}.</translation>
     </message>
     <message>
         <source>Make the box {by} wider, which makes {to}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Terrarium um {by} breiter machen, das ergibt {to}.</translation>
     </message>
     <message>
         <source>Make the box {by} higher, which makes {to}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Terrarium um {by} höher machen, das ergibt {to}.</translation>
     </message>
     <message>
         <source>Take a box with {by} more floor, which makes {to}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Terrarium mit {by} mehr Grundfläche nehmen, das ergibt {to}.</translation>
     </message>
     <message>
         <source>Take out fittings that cover {by} of floor, or let the animals walk over them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einrichtung herausnehmen, die {by} Grundfläche verdeckt, oder sie so aufstellen, dass die Tiere darüberlaufen können.</translation>
     </message>
     <message>
         <source>Add hides: {count}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verstecke ergänzen: {count}.</translation>
     </message>
     <message>
         <source>Move a hide to the {side} side, or add one there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Versteck auf diese Seite umstellen oder dort eines dazustellen: {side}.</translation>
     </message>
     <message>
         <source>Add a humid hide: a hide with damp moss in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Wetbox dazustellen: ein Versteck mit feuchtem Moos.</translation>
     </message>
     <message>
         <source>Keep fewer animals in this box: {to}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weniger Tiere in diesem Terrarium halten: {to}.</translation>
     </message>
     <message>
         <source>Give them boxes of their own: {count} in all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedem Tier ein eigenes Terrarium geben, insgesamt: {count}.</translation>
     </message>
     <message>
         <source>Move {fitting} inwards by {by}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{fitting} um {by} nach innen rücken.</translation>
     </message>
     <message>
         <source>Make the bed {by} deeper, which makes {to}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Bodengrund um {by} erhöhen, das ergibt {to}.</translation>
     </message>
     <message>
         <source>Make the bed no deeper than {to}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Bodengrund höchstens {to} hoch einfüllen.</translation>
     </message>
     <message>
         <source>Use {material} in its place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stattdessen {material} verwenden.</translation>
     </message>
     <message>
         <source>Use a stand rated for {to} or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Gestell nehmen, das für mindestens {to} ausgelegt ist.</translation>
     </message>
     <message>
         <source>Use {to} in place of {from} for {device}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device}: {to} statt {from} nehmen.</translation>
     </message>
     <message>
         <source>Add about {power} of heat over the warm side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über der warmen Seite etwa {power} Heizleistung ergänzen.</translation>
     </message>
     <message>
         <source>Dim {device} to {to:percent}[ {case}].</source>
-        <translation type="unfinished"></translation>
+        <translation>{device}[ {case}] auf {to:percent} dimmen.</translation>
     </message>
     <message>
         <source>Set the thermostat of {device} to {to}[ {case}].</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Thermostat von {device}[ {case}] auf {to} stellen.</translation>
     </message>
     <message>
         <source>Run {device} through a thermostat, with its probe where the heat arrives.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} über einen Thermostat betreiben, mit dem Fühler dort, wo die Wärme ankommt.</translation>
     </message>
     <message>
         <source>Fix the probe where {device} heats, and enter its place in the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Fühler dort befestigen, wo {device} heizt, und seinen Platz im Plan eintragen.</translation>
     </message>
     <message>
         <source>Move {device} to the outside of a wall, above the bed, and keep its thermostat.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} außen an einer Wand anbringen, oberhalb des Bodengrunds, und den Thermostat beibehalten.</translation>
     </message>
     <message>
         <source>Raise {device} by {by}, to {to} above the base.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} um {by} höher hängen, auf {to} über dem Boden des Terrariums.</translation>
     </message>
     <message>
         <source>Lower {device} by {by}, to {to} above the base.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} um {by} tiefer hängen, auf {to} über dem Boden des Terrariums.</translation>
     </message>
     <message>
         <source>Put a guard around {device}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} mit einem Schutzkorb umgeben.</translation>
     </message>
     <message>
         <source>Move {device} {by} further away.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} um {by} weiter weg rücken.</translation>
     </message>
     <message>
         <source>Hang {device} inside, below the pane.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} innen aufhängen, unterhalb der Scheibe.</translation>
     </message>
     <message>
         <source>Make {fitting} lower by {by}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{fitting} um {by} niedriger machen.</translation>
     </message>
     <message>
         <source>Move {fitting} away from beneath the lamp.</source>
-        <translation type="unfinished"></translation>
+        <translation>{fitting} unter der Lampe wegrücken.</translation>
     </message>
     <message>
         <source>Keep an insulated carrier and warmth that needs no mains ready, such as wrapped bottles of warm water beside the animals, and have them in it within {within}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine isolierte Transportbox und Wärme ohne Netzstrom bereithalten, etwa umwickelte Flaschen mit warmem Wasser neben den Tieren, und die Tiere innerhalb von {within} dort hineinsetzen.</translation>
     </message>
     <message>
         <source>Switch the heat off at the plug, and keep a carrier and a cool room ready to have the animals there within {within}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Heizung am Stecker abschalten. Eine Transportbox und einen kühlen Raum bereithalten, um die Tiere innerhalb von {within} dorthin zu bringen.</translation>
     </message>
     <message>
         <source>Keep the room {by} cooler {case}, at {to} or less.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Raum {case} um {by} kühler halten, bei höchstens {to}.</translation>
     </message>
     <message>
         <source>Keep the room {by} warmer {case}, at {to} or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Raum {case} um {by} wärmer halten, bei mindestens {to}.</translation>
     </message>
     <message>
         <source>Move the enclosure or shade the window, so that no sun reaches the glass at any season.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Terrarium umstellen oder das Fenster beschatten, damit zu keiner Jahreszeit Sonne auf das Glas fällt.</translation>
     </message>
     <message>
         <source>Add about {power} of heat without light for the night, on a thermostat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für die Nacht etwa {power} Wärme ohne Licht ergänzen, an einem Thermostat.</translation>
     </message>
     <message>
         <source>Measure it in the finished enclosure: what is predicted ranges as widely as the target, so a reading tells more than a change.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im fertigen Terrarium messen: Die Vorhersage streut so weit wie der Zielbereich, ein Messwert sagt daher mehr als eine Änderung.</translation>
     </message>
     <message>
         <source>No single change that was tried does it without harm elsewhere. Change more than one thing, such as lamp, box and room, and look again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine einzelne der geprüften Änderungen hilft, ohne anderswo zu schaden. Mehreres zugleich ändern, etwa Lampe, Terrarium und Raum, und dann neu ansehen.</translation>
     </message>
     <message>
         <source>Take {cover} away.</source>
-        <translation type="unfinished"></translation>
+        <translation>{cover} wegnehmen.</translation>
     </message>
     <message>
         <source>Move {cover} at least {by} further from the lamp.</source>
-        <translation type="unfinished"></translation>
+        <translation>{cover} mindestens {by} weiter von der Lampe wegrücken.</translation>
     </message>
     <message>
         <source>Hang {device} further from the wall, or take a weaker one, until the wall stays at {to} or less.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} weiter von der Wand weg hängen oder etwas Schwächeres nehmen, bis die Wand höchstens {to} warm wird.</translation>
     </message>
     <message>
         <source>Cover {area} more of the top, so that {fraction:percent} of it is covered, clear of the lamps.</source>
-        <translation type="unfinished"></translation>
+        <translation>{area} mehr von der Oberseite abdecken, sodass {fraction:percent} davon abgedeckt sind; von den Lampen Abstand halten.</translation>
     </message>
     <message>
         <source>Mist {by} more {case}, which makes {to}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr sprühen: {case} {by} mehr, das ergibt {to}.</translation>
     </message>
     <message>
         <source>Mist {by} less {case}, which makes {to}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weniger sprühen: {case} {by} weniger, das ergibt {to}.</translation>
     </message>
     <message>
         <source>Mist less, or uncover some of the top so that more dries off. Feel the bed at its base: water must not stand there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weniger sprühen oder einen Teil der Oberseite öffnen, damit mehr abtrocknet. Den Bodengrund ganz unten befühlen: Dort darf kein Wasser stehen.</translation>
     </message>
     <message>
         <source>While its probe is still cool a thermostat drives the lamp at full power: take a weaker lamp, or put the probe where the lamp warms it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solange der Fühler noch kühl ist, betreibt der Thermostat die Lampe mit voller Leistung: eine schwächere Lampe nehmen oder den Fühler dort anbringen, wo die Lampe ihn zuerst wärmt.</translation>
     </message>
     <message>
         <source>Let the surface of the bed dry out, and damp only the hide that should be humid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Oberfläche des Bodengrunds abtrocknen lassen und nur das Versteck befeuchten, das feucht sein soll.</translation>
     </message>
     <message>
         <source>Leave one corner of the bed dry, away from the water and the mist.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Ecke des Bodengrunds trocken lassen, abseits von Wasserschale und Sprühnebel.</translation>
     </message>
     <message>
         <source>Take a bowl in place of {fitting} whose side is {by} longer, which makes {to}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Statt {fitting} eine Wasserschale nehmen, deren Seite um {by} länger ist, das ergibt {to}.</translation>
     </message>
     <message>
         <source>Fill {fitting} no deeper than {to}, and put in a stone to climb out on.</source>
-        <translation type="unfinished"></translation>
+        <translation>{fitting} höchstens {to} tief füllen und einen Stein zum Herausklettern hineinlegen.</translation>
     </message>
     <message>
         <source>Fill {fitting} at least {to} deep.</source>
-        <translation type="unfinished"></translation>
+        <translation>{fitting} mindestens {to} tief füllen.</translation>
     </message>
     <message>
         <source>Add a water bowl.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Wasserschale dazustellen.</translation>
     </message>
     <message>
         <source>Treat the water with conditioner, one that also binds chloramine where your supplier uses it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Wasser mit Wasseraufbereiter behandeln; wo der Versorger Chloramin einsetzt, mit einem, der auch dieses bindet.</translation>
     </message>
     <message>
         <source>Keep {animal} warm and fed through the winter, and take the rest out of the plan. Ask a reptile vet if you are unsure.</source>
-        <translation type="unfinished"></translation>
+        <translation>{animal} den Winter über warm halten und weiterfüttern, die Winterruhe aus dem Plan nehmen. Im Zweifel einen reptilienkundigen Tierarzt fragen.</translation>
     </message>
     <message>
         <source>Have a reptile vet see {animal}, with a faecal sample, before its food is stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation>{animal} samt einer Kotprobe vom reptilienkundigen Tierarzt untersuchen lassen, bevor das Füttern eingestellt wird.</translation>
     </message>
     <message>
         <source>Keep the rest of {animal} to {to} in the cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Winterruhe von {animal}: die Zeit in der Kälte auf {to} begrenzen.</translation>
     </message>
     <message>
         <source>Add a UV lamp made for Ferguson zone {zone}, with its maker&apos;s distance table.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine UV-Lampe für Ferguson-Zone {zone} ergänzen, zu der es eine Abstandstabelle des Herstellers gibt.</translation>
     </message>
     <message>
         <source>Enter the maker&apos;s distance table of {device}, or measure the UV index at {distance} and enter it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Abstandstabelle des Herstellers für {device} eintragen, oder den UV-Index bei {distance} messen und eintragen.</translation>
     </message>
     <message>
         <source>No height of {device} does it. Use a lamp that gives {times} times its UV at the same distance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit {device} geht es in keiner Höhe. Eine Lampe nehmen, die im selben Abstand das {times}-Fache an UV liefert.</translation>
     </message>
     <message>
         <source>Replace {device}: its UV has faded, and a new one reaches the target.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} ersetzen: Das UV hat nachgelassen, mit einer neuen Lampe wird der Zielwert erreicht.</translation>
     </message>
     <message>
         <source>Set the timer for {to} of light a day, a change of {by}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeitschaltuhr auf {to} Licht am Tag stellen (Änderung: {by}).</translation>
     </message>
     <message>
         <source>Put {device} on a timer.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} an eine Zeitschaltuhr anschließen.</translation>
     </message>
     <message>
         <source>Take {by} off it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Last dort um {by} verringern.</translation>
     </message>
     <message>
         <source>Move {by} to another circuit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Last an einen anderen Stromkreis umstecken: {by}.</translation>
     </message>
     <message>
         <source>Provide more {supply} outlets: {count}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr Steckdosen vorsehen ({supply}): {count}.</translation>
     </message>
     <message>
         <source>Plug {strip} straight into the wall.</source>
-        <translation type="unfinished"></translation>
+        <translation>{strip} direkt in die Wandsteckdose stecken.</translation>
     </message>
     <message>
         <source>Feed {strip} through a residual-current device.</source>
-        <translation type="unfinished"></translation>
+        <translation>{strip} über einen FI-Schutzschalter (RCD) versorgen.</translation>
     </message>
     <message>
         <source>Run {device} without a dimmer.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} ohne Dimmer betreiben.</translation>
     </message>
     <message>
         <source>Use a dimming thermostat for {device}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {device} einen Dimmthermostat nehmen.</translation>
     </message>
     <message>
         <source>Put {device} on an outlet that is always on.</source>
-        <translation type="unfinished"></translation>
+        <translation>{device} an eine Steckdose anschließen, die immer Strom führt.</translation>
     </message>
     <message>
         <source>Let each cable hang in a loop below its plug, and keep plugs above and away from the water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Kabel unterhalb seines Steckers in einer Tropfschlaufe hängen lassen; Stecker oberhalb des Wassers und davon entfernt halten.</translation>
     </message>
     <message>
         <source>Use a ceramic or other heat-rated holder for {device}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {device} eine Fassung aus Keramik oder eine andere hitzefeste Fassung nehmen.</translation>
     </message>
     <message>
         <source>Use a holder rated for {to} or more for {device}, or a weaker lamp.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {device} eine Fassung nehmen, die für mindestens {to} ausgelegt ist, oder eine schwächere Lampe.</translation>
     </message>
     <message>
         <source>Use a control rated for {to} or more for {device}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {device} einen Regler nehmen, der für mindestens {to} ausgelegt ist.</translation>
     </message>
     <message>
         <source>Enter this in the plan: {where}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Plan eintragen: {where}.</translation>
     </message>
     <message>
         <source>Add prices for these to the price list: {needs}.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Preisliste Preise dafür ergänzen: {needs}.</translation>
     </message>
     <message>
         <source>Put it back on the list: {need}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder auf die Liste setzen: {need}.</translation>
     </message>
     <message>
         <source>Use a price list in {currency}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Preisliste in {currency} verwenden.</translation>
     </message>
     <message>
         <source>The published floor rule, applied to the animals&apos; size and number. The usable floor leaves out what they can&apos;t walk on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die veröffentlichte Platzregel, angewandt auf Größe und Zahl der Tiere. In der nutzbaren Fläche fehlt, worauf sie nicht laufen können.</translation>
     </message>
     <message>
         <source>The same rule applied to the size that the published growth rates lead to, at slow and at fast growth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieselbe Regel, angewandt auf die Größe, die sich aus den veröffentlichten Wachstumsraten ergibt, bei langsamem und bei schnellem Wachstum.</translation>
     </message>
     <message>
         <source>Each side of the box is compared with the animal&apos;s own length.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Seite des Terrariums wird mit der Länge des Tieres verglichen.</translation>
     </message>
     <message>
         <source>The clear width beside the fittings is compared with what the animal needs to turn round.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die freie Breite neben der Einrichtung wird damit verglichen, was das Tier zum Umdrehen braucht.</translation>
     </message>
     <message>
         <source>Common practice: along a short side, a warm and a cool end run into one another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gängige Praxis: Auf einer kurzen Strecke gehen warmes und kühles Ende ineinander über.</translation>
     </message>
     <message>
         <source>Common practice: one hide more than animals, one of them warm and one cool.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gängige Praxis: ein Versteck mehr als Tiere, davon eines warm und eines kühl.</translation>
     </message>
     <message>
         <source>Compared with the band on the species&apos; sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verglichen mit der Spanne im Datenblatt der Art.</translation>
     </message>
     <message>
         <source>One species in each box: needs, germs and tempers differ.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur eine Art je Terrarium: Ansprüche, Keime und Temperament unterscheiden sich.</translation>
     </message>
     <message>
         <source>What the species&apos; sheet says about company.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was das Datenblatt der Art zur Vergesellschaftung sagt.</translation>
     </message>
     <message>
         <source>Only materials with their properties on file can be computed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechnen lässt sich nur mit Materialien, deren Eigenschaften hinterlegt sind.</translation>
     </message>
     <message>
         <source>The weight of box, damp bed, water, fittings and animals is compared with the maker&apos;s rating.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Gewicht von Terrarium, feuchtem Bodengrund, Wasser, Einrichtung und Tieren wird mit der Tragkraft laut Hersteller verglichen.</translation>
     </message>
     <message>
         <source>The heat that the equipment gives is balanced with what leaves through base, walls, top, air and evaporation. The range follows from the spread of the inputs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wärme, die die Technik abgibt, wird gegen das aufgerechnet, was durch Boden, Wände, Oberseite, Luft und Verdunstung verloren geht. Die Spanne ergibt sich aus der Streuung der Eingaben.</translation>
     </message>
     <message>
         <source>The hottest surface an animal can touch is compared with the temperature at which skin burns on long contact.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die heißeste Fläche, die ein Tier berühren kann, wird mit der Temperatur verglichen, bei der Haut bei längerem Kontakt verbrennt.</translation>
     </message>
     <message>
         <source>The hottest place an animal can lie on or dig to is compared with what it should lie on for long.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die heißeste Stelle, auf der ein Tier liegen oder zu der es graben kann, wird damit verglichen, worauf es längere Zeit liegen sollte.</translation>
     </message>
     <message>
         <source>The place an animal could retreat to is compared with what its body bears.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Stelle, an die sich ein Tier zurückziehen könnte, wird damit verglichen, was sein Körper verträgt.</translation>
     </message>
     <message>
         <source>The distance is compared with the maker&apos;s clearance or, where the maker gives none, a cautious one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Abstand wird mit dem Mindestabstand laut Hersteller verglichen, oder, wo der fehlt, mit einem vorsichtig gewählten.</translation>
     </message>
     <message>
         <source>The nearest point an animal gets to is taken: the top of what it can climb, and its own height on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es zählt der nächste Punkt, den ein Tier erreicht: die Oberkante dessen, worauf es klettern kann, und darauf seine eigene Höhe.</translation>
     </message>
     <message>
         <source>Sun through glass gives more heat than any lamp here, and no thermostat can take it away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonne durch Glas bringt mehr Wärme als jede Lampe hier, und kein Thermostat kann sie wegnehmen.</translation>
     </message>
     <message>
         <source>What evaporates and is misted is balanced with what the air carries away and what condenses.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was verdunstet und gesprüht wird, wird gegen das aufgerechnet, was die Luft fortträgt und was kondensiert.</translation>
     </message>
     <message>
         <source>Every uncertain input is moved within its spread until the readings are met as well as their accuracy and the model&apos;s own error make probable. What is learned counts for cases with the lamps as in a reading and the room near to its room.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede unsichere Eingabe wird innerhalb ihrer Streuung verschoben, bis die Messwerte so gut getroffen sind, wie ihre Genauigkeit und der Fehler des Modells es erwarten lassen. Das Ergebnis gilt für Fälle, in denen die Lampen wie bei einer Messung laufen und der Raum ähnlich warm ist wie dabei.</translation>
     </message>
     <message>
         <source>The coldest pane is compared with the dew point of the air in the box.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die kälteste Scheibe wird mit dem Taupunkt der Luft im Terrarium verglichen.</translation>
     </message>
     <message>
         <source>Where it is damp everywhere, an animal can&apos;t dry off. Common practice asks for a dry corner.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo es überall feucht ist, kann ein Tier nicht abtrocknen. Gängige Praxis ist eine trockene Ecke.</translation>
     </message>
     <message>
         <source>The UV index at the animal&apos;s back is compared with the range of its Ferguson zone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der UV-Index am Rücken des Tieres wird mit der Spanne seiner Ferguson-Zone verglichen.</translation>
     </message>
     <message>
         <source>A UV index is taken from a meter or the maker&apos;s table only, never from watts, and never outside the table&apos;s distances.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein UV-Index stammt nur von einem Messgerät oder aus der Tabelle des Herstellers, nie aus der Wattzahl und nie von außerhalb der Abstände der Tabelle.</translation>
     </message>
     <message>
         <source>Glass, acrylic and closed covers let practically no UV-B through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Glas, Acryl und geschlossene Abdeckungen lassen praktisch kein UV-B durch.</translation>
     </message>
     <message>
         <source>The planned hours of light are compared with the sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die geplante Lichtdauer wird mit dem Datenblatt verglichen.</translation>
     </message>
     <message>
         <source>A device that gives light and is always on leaves no dark night.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Gerät, das Licht gibt und immer an ist, lässt keine dunkle Nacht.</translation>
     </message>
     <message>
         <source>What runs for three hours or more may take 80% of the rating. Everything else on it counts as well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was drei Stunden oder länger läuft, darf 80 % der zulässigen Last beanspruchen. Alles andere am selben Anschluss zählt mit.</translation>
     </message>
     <message>
         <source>One outlet for each device, counted apart for timed and always-on ones.</source>
-        <translation type="unfinished"></translation>
+        <translation>Je Gerät eine Steckdose, getrennt gezählt für zeitgeschaltete und für dauernd versorgte.</translation>
     </message>
     <message>
         <source>Each strip belongs straight into a wall outlet: the first one carries everything behind it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Leiste gehört direkt in eine Wandsteckdose: Die erste trägt alles, was dahinter hängt.</translation>
     </message>
     <message>
         <source>Near water, a residual-current device cuts the power before a shock can harm.</source>
-        <translation type="unfinished"></translation>
+        <translation>In Wassernähe schaltet ein FI-Schutzschalter (RCD) den Strom ab, bevor ein Schlag schaden kann.</translation>
     </message>
     <message>
         <source>What a dimmer or thermostat may feed depends on the kind of load.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ein Dimmer oder Thermostat versorgen darf, hängt von der Art der Last ab.</translation>
     </message>
     <message>
         <source>A thermostat holds the temperature only where its probe is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Thermostat hält die Temperatur nur dort, wo sein Fühler sitzt.</translation>
     </message>
     <message>
         <source>Water on a plug, holder or strip can give a shock or start a fire.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser auf Stecker, Fassung oder Leiste kann einen Stromschlag oder einen Brand verursachen.</translation>
     </message>
     <message>
         <source>Hot lamps and heaters soften plastic holders.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heiße Lampen und Heizer lassen Kunststofffassungen weich werden.</translation>
     </message>
     <message>
         <source>Only you can know this, so it is asked for and not assumed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das kann nur der Halter wissen, deshalb wird danach gefragt und nichts angenommen.</translation>
     </message>
     <message>
         <source>The needs follow from the plan; what you left out or replaced is set off against them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bedarf folgt aus dem Plan; was weggelassen oder ersetzt wurde, wird gegengerechnet.</translation>
     </message>
     <message>
         <source>Taken from the price list, whole packs only. A missing price is listed and never counted as zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus der Preisliste, nur ganze Packungen. Ein fehlender Preis wird aufgeführt und nie als null gezählt.</translation>
     </message>
     <message>
         <source>A price list older than a year is out of date.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Preisliste, die älter als ein Jahr ist, gilt als veraltet.</translation>
     </message>
     <message>
         <source>General advice on hygiene with reptiles and amphibians.</source>
-        <translation type="unfinished"></translation>
+        <translation>Allgemeine Hinweise zur Hygiene bei Reptilien und Amphibien.</translation>
     </message>
     <message>
         <source>Laws differ from place to place and change. This program does not know them all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesetze sind von Ort zu Ort verschieden und ändern sich. Dieses Programm kennt sie nicht alle.</translation>
     </message>
     <message>
         <source>General advice on care.</source>
-        <translation type="unfinished"></translation>
+        <translation>Allgemeine Hinweise zur Haltung.</translation>
     </message>
     <message>
         <source>Common practice: new animals are kept apart and watched first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gängige Praxis: Neue Tiere werden zunächst getrennt gehalten und beobachtet.</translation>
     </message>
     <message>
         <source>Common practice: an enclosure is measured over several days before it is used.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gängige Praxis: Ein Terrarium wird mehrere Tage lang durchgemessen, bevor es benutzt wird.</translation>
     </message>
     <message>
         <source>A bowl has to let the animal get in, turn round and out: for turtles and tortoises one and a half shell lengths by one, for a snake the round that it lies coiled in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wasserschale muss so groß sein, dass das Tier hineinkommt, sich umdrehen kann und wieder herauskommt: bei Schildkröten anderthalb Panzerlängen mal eine, bei einer Schlange der Kreis, in dem sie zusammengerollt liegt.</translation>
     </message>
     <message>
         <source>The water&apos;s depth against the length and the height of the animal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wassertiefe im Verhältnis zu Länge und Höhe des Tieres.</translation>
     </message>
     <message>
         <source>What is misted and what drips back is balanced with what evaporates from the bed, over day and night, winter and summer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gesprüht wird und zurücktropft, wird gegen das aufgerechnet, was aus dem Bodengrund verdunstet, über Tag und Nacht, Winter und Sommer.</translation>
     </message>
     <message>
         <source>What water needs before an animal lives in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Wasser braucht, bevor ein Tier darin lebt.</translation>
     </message>
     <message>
         <source>Only animals of species that rest, well, of full weight and past their first winter may be cooled, after a vet&apos;s check, and weighed every week.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur Tiere von Arten mit Winterruhe, die gesund sind, ihr volles Gewicht und den ersten Winter hinter sich haben, dürfen kühl gestellt werden, nach einer Untersuchung beim Tierarzt und mit wöchentlichem Wiegen.</translation>
     </message>
     <message>
         <source>Floor for the animals as they are: {usable} can be walked on, and “{rule_title}” ({rule_kind}) asks for {min}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche für die Tiere in ihrer jetzigen Größe: begehbar {usable}; „{rule_title}“ ({rule_kind}) verlangt {min}.</translation>
     </message>
     <message>
         <source>The floor of {floor} is too small for the animals as they are: “{rule_title}” ({rule_kind}) asks for {min}, which is {short_by} more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Grundfläche von {floor} ist für die Tiere in ihrer jetzigen Größe zu klein: „{rule_title}“ ({rule_kind}) verlangt {min}, also {short_by} mehr.</translation>
     </message>
     <message>
         <source>Floor for the animals once grown: {usable} can be walked on, and “{rule_title}” ({rule_kind}) asks for {min}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundfläche für die ausgewachsenen Tiere: begehbar {usable}; „{rule_title}“ ({rule_kind}) verlangt {min}.</translation>
     </message>
     <message>
         <source>The floor will be too small for the animals once grown: {usable} can be walked on, and “{rule_title}” ({rule_kind}) asks for {min}, which is {short_by} more.[ This may come in {years_fast}.]</source>
-        <translation type="unfinished"></translation>
+        <translation>Für die ausgewachsenen Tiere wird die Grundfläche zu klein sein: begehbar {usable}; „{rule_title}“ ({rule_kind}) verlangt {min}, also {short_by} mehr.[ Bis dahin dauert es womöglich nur {years_fast}.]</translation>
     </message>
     <message>
         <source>Whether the floor of {floor} is large enough is not known: “{rule_title}” needs {missing} ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob die Grundfläche von {floor} groß genug ist, ist nicht bekannt: Für „{rule_title}“ fehlt {missing} ({species}).</translation>
     </message>
     <message>
         <source>No published rule for floor space is on file ({species}). The floor of {floor} is not judged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für die Grundfläche ist keine veröffentlichte Regel hinterlegt ({species}). Die Fläche von {floor} wird nicht beurteilt.</translation>
     </message>
     <message>
         <source>Only a laboratory minimum is on file ({species}): “{rule_title}” asks for {min}, and the floor has {floor}. Such a minimum does not show that an animal has enough.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinterlegt ist nur ein Mindestmaß für die Versuchstierhaltung ({species}): „{rule_title}“ verlangt {min}, die Grundfläche hat {floor}. Ein solches Mindestmaß belegt nicht, dass ein Tier genug Platz hat.</translation>
     </message>
     <message>
         <source>By “{rule_title}” the box may be outgrown in {years_fast}[, at slow growth in {years_slow}] ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach „{rule_title}“ reicht das Terrarium womöglich nur noch {years_fast}[, bei langsamem Wachstum {years_slow}] ({species}).</translation>
     </message>
     <message>
         <source>The {side_name} is {side}, and “{rule_title}” ({rule_kind}) asks for {min}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die {side_name} beträgt {side}; „{rule_title}“ ({rule_kind}) verlangt {min}.</translation>
     </message>
     <message>
         <source>The {side_name} is {side}, and “{rule_title}” ({rule_kind}) asks for {min}, which is {short_by} more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die {side_name} beträgt {side}; „{rule_title}“ ({rule_kind}) verlangt {min}, also {short_by} mehr.</translation>
     </message>
     <message>
         <source>The {side_name} is {side}, and the animal is {body} long ({species}). No side should be shorter than its body: {short_by} more is needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die {side_name} beträgt {side}, das Tier ist {body} lang ({species}). Keine Seite sollte kürzer sein als das Tier: Nötig sind {short_by} mehr.</translation>
     </message>
     <message>
         <source>The clear width is {width}, and turning round takes {min} ({species}): {short_by} more is needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die freie Breite beträgt {width}, zum Umdrehen sind {min} nötig ({species}): Es fehlen {short_by}.</translation>
     </message>
     <message>
         <source>The clear width is {width}, and turning round takes {min} ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Die freie Breite beträgt {width}, zum Umdrehen sind {min} nötig ({species}).</translation>
     </message>
     <message>
         <source>The height over the bed is {height}, and {min} is asked for ({species}): {short_by} more is needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Höhe über dem Bodengrund beträgt {height}, verlangt sind {min} ({species}): Es fehlen {short_by}.</translation>
     </message>
     <message>
         <source>The height over the bed is {height}, and {min} is asked for ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Höhe über dem Bodengrund beträgt {height}, verlangt sind {min} ({species}).</translation>
     </message>
     <message>
         <source>The box is {length} long. With less than {min}, a warm and a cool end are hard to keep apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Terrarium ist {length} lang. Unter {min} lassen sich ein warmes und ein kühles Ende kaum auseinanderhalten.</translation>
     </message>
     <message>
         <source>Number of hides: {hides}. At least {min} are advised, one more than animals.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahl der Verstecke: {hides}. Empfohlen sind mindestens {min}, eines mehr als Tiere.</translation>
     </message>
     <message>
         <source>There is no hide on the warm side. Without one, an animal must choose between warmth and cover.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf der warmen Seite gibt es kein Versteck. Ohne eines muss sich ein Tier zwischen Wärme und Deckung entscheiden.</translation>
     </message>
     <message>
         <source>There is no hide on the cool side. Without one, an animal must choose between cooling down and cover.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf der kühlen Seite gibt es kein Versteck. Ohne eines muss sich ein Tier zwischen Abkühlung und Deckung entscheiden.</translation>
     </message>
     <message>
         <source>There is no humid hide. This species needs one ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Wetbox. Diese Art braucht eine ({species}).</translation>
     </message>
     <message>
         <source>{fitting} sticks out of the box by {over_by}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{fitting} ragt um {over_by} aus dem Terrarium.</translation>
     </message>
     <message>
         <source>No animals are entered, so nothing can be judged against their needs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es sind keine Tiere eingetragen, deshalb lässt sich nichts nach ihren Ansprüchen beurteilen.</translation>
     </message>
     <message>
         <source>Keeping a single animal is a sound choice ({species}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein einzelnes Tier zu halten ist eine gute Wahl ({species}).</translation>
     </message>
     <message>
         <source>Animals of this species live best alone ({species}). Entered here: {animals}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiere dieser Art leben am besten allein ({species}). Hier eingetragen: {animals}.</translation>
     </message>
     <message>
         <source>Several species share this box ({species}, {other_species}). Their needs and germs differ: one box should hold one species.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehrere Arten teilen sich dieses Terrarium ({species}, {other_species}). Ihre Ansprüche und Keime unterscheiden sich: In ein Terrarium gehört nur eine Art.</translation>
     </message>
     <message>
         <source>Males of this species fight ({species}). Males in this box: {males}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Männchen dieser Art bekämpfen sich ({species}). Männchen in diesem Terrarium: {males}.</translation>
     </message>
     <message>
         <source>Males of this species fight ({species}), and the sex is not stated for {animals} of the animals here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Männchen dieser Art bekämpfen sich ({species}). Zahl der Tiere hier ohne Angabe des Geschlechts: {animals}.</translation>
     </message>
     <message>
         <source>There is no sheet for the species “{species}”. Its needs are not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für die Art „{species}“ gibt es kein Datenblatt. Ihre Ansprüche sind nicht bekannt.</translation>
     </message>
     <message>
         <source>The material “{material}” ({part}) is not on file. What depends on it can&apos;t be computed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Material „{material}“ ({part}) ist nicht hinterlegt. Was davon abhängt, lässt sich nicht berechnen.</translation>
     </message>
     <message>
         <source>No substrate is entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist kein Bodengrund eingetragen.</translation>
     </message>
     <message>
         <source>The sheet does not list {material} as a substrate for this species ({species}). The first it lists is {best}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Datenblatt führt {material} für diese Art nicht als Bodengrund auf ({species}). An erster Stelle steht dort {best}.</translation>
     </message>
     <message>
         <source>The bed is {depth} deep, and this species needs at least {min} ({species}): {short_by} more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bodengrund ist {depth} hoch, diese Art braucht mindestens {min} ({species}): {short_by} mehr.</translation>
     </message>
     <message>
         <source>The bed is {depth} deep in a box that is {height} high. Too little room is left above it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bodengrund ist {depth} hoch, das Terrarium {height}. Darüber bleibt zu wenig Platz.</translation>
     </message>
     <message>
         <source>What {stand} can carry is not stated. It has to carry {range}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel {stand} tragen kann, ist nicht angegeben. Zu tragen sind {range}.</translation>
     </message>
     <message>
         <source>It is not stated what the box stands on. That has to carry {range}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Worauf das Terrarium steht, ist nicht angegeben. Zu tragen sind {range}.</translation>
     </message>
     <message>
         <source>The adult is heavier than a person can lift and needs a heated room of its own. No indoor box lasts it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ausgewachsene Tier ist schwerer, als ein Mensch heben kann, und braucht einen eigenen geheizten Raum. Kein Terrarium reicht auf Dauer.</translation>
     </message>
     <message>
         <source>The adult outgrows any usual indoor box. Plan for a room or an outdoor run.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ausgewachsene Tier sprengt jedes übliche Zimmerterrarium. Einen Raum oder ein Freigehege einplanen.</translation>
     </message>
     <message>
         <source>One study of hatchlings found flatter shells when they were reared humid. Its method is contested, so the figure is not settled.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Studie an Schlüpflingen fand bei feuchter Aufzucht flachere Panzer. Ihre Methode ist umstritten, der Wert also nicht gesichert.</translation>
     </message>
     <message>
         <source>A heat mat gives background warmth at best. It warms itself from above.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Heizmatte liefert allenfalls Grundwärme. Die Art wärmt sich von oben.</translation>
     </message>
     <message>
         <source>It eats mostly insects. The food costs here count mixed food by weight, as for greens.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Art frisst überwiegend Insekten. Die Futterkosten hier rechnen mit gemischtem Futter nach Gewicht, wie bei Grünfutter.</translation>
     </message>
     <message>
         <source>It eats insects or other animal food beside greens. The food costs here count the greens only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Art frisst neben Grünfutter auch Insekten oder andere tierische Kost. Die Futterkosten hier zählen nur das Grünfutter.</translation>
     </message>
     <message>
         <source>A female that may lay needs a place with at least 20 cm (8 in) of soil to dig in, even when she lives alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Weibchen, das Eier legen könnte, braucht eine Stelle mit mindestens 20 cm (8 in) Erde zum Graben, auch wenn es allein lebt.</translation>
     </message>
     <message>
         <source>Frozen food rodents can carry salmonella too. Thaw them fully, and outside the kitchen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch Frostnager können Salmonellen übertragen. Vollständig auftauen, und zwar nicht in der Küche.</translation>
     </message>
     <message>
         <source>It gets through gaps that look too small. Lock the doors, and leave no gap wider than its head.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Art zwängt sich durch Spalten, die zu klein aussehen. Die Türen abschließen und keine Spalte breiter lassen als den Kopf.</translation>
     </message>
     <message>
         <source>Females fight each other as well. Keep one, or one pair.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch Weibchen bekämpfen sich. Ein Tier oder ein Paar halten.</translation>
     </message>
     <message>
         <source>It eats other snakes, its own kind too. Keep one to a box.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Art frisst andere Schlangen, auch Artgenossen. Nur ein Tier je Terrarium halten.</translation>
     </message>
     <message>
         <source>It has a mild venom, and a long bite can swell. See a doctor if you react to one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Art ist schwach giftig, und ein langer Biss kann eine Schwellung verursachen. Bei einer Reaktion zum Arzt gehen.</translation>
     </message>
     <message>
         <source>Fine or dusty sand alone is suspected of blocking the gut. Mix it with soil.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reiner feiner oder staubiger Sand steht im Verdacht, den Darm zu verstopfen. Mit Erde mischen.</translation>
     </message>
     <message>
         <source>It does not rest through the winter and must not be kept cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Art hält keine Winterruhe und darf nicht kalt gehalten werden.</translation>
     </message>
     <message>
         <source>Use water without chlorine only, for misting too: rain water, or tap water with a conditioner.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur chlorfreies Wasser verwenden, auch zum Sprühen: Regenwasser oder Leitungswasser mit Wasseraufbereiter.</translation>
     </message>
     <message>
         <source>Its skin takes up what touches it. Handle it rarely and with wet, rinsed gloves, and leave no cleaner behind.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Haut nimmt auf, was sie berührt. Selten anfassen, und dann mit nassen, abgespülten Handschuhen; keine Reste von Reinigungsmitteln zurücklassen.</translation>
     </message>
     <message>
         <source>Taking and keeping native box turtles is restricted or licensed in many places. Ask before you buy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heimische Dosenschildkröten der Natur zu entnehmen und zu halten ist vielerorts beschränkt oder genehmigungspflichtig. Vor dem Kauf nachfragen.</translation>
     </message>
     <message>
         <source>In the European Union it needs a certificate and a mark when it changes hands. Ask for the papers.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Europäischen Union braucht das Tier bei der Abgabe eine Bescheinigung und eine Kennzeichnung. Die Papiere verlangen.</translation>
     </message>
     <message>
         <source>Trade in it is controlled. Keep the proof of legal origin, and hand it on with the animal. What is asked differs by country.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Handel mit der Art ist geregelt. Den Herkunftsnachweis aufbewahren und mit dem Tier weitergeben. Was verlangt wird, ist von Land zu Land verschieden.</translation>
     </message>
     <message>
         <source>In Australia, keeping this native species needs a licence.</source>
-        <translation type="unfinished"></translation>
+        <translation>In Australien ist für die Haltung dieser heimischen Art eine Genehmigung nötig.</translation>
     </message>
     <message>
         <source>It overheats easily: a warm room can be too warm. Watch the upper end of the temperatures.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Art überhitzt leicht: Schon ein warmer Raum kann zu warm sein. Auf das obere Ende der Temperaturen achten.</translation>
     </message>
     <message>
         <source>It has no basking spot. A lamp that heats a surface is not wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Art nutzt keinen Sonnenplatz. Eine Lampe, die eine Fläche aufheizt, ist nicht erwünscht.</translation>
+    </message>
+    <message>
+        <source>how long a new box is proved</source>
+        <translation>wie lange ein neues Terrarium erprobt wird</translation>
+    </message>
+    <message>
+        <source>the error of a measured length</source>
+        <translation>der Fehler einer gemessenen Länge</translation>
+    </message>
+    <message>
+        <source>the loss of weight that is a matter for a vet</source>
+        <translation>der Gewichtsverlust, der zum Tierarzt führt</translation>
+    </message>
+    <message>
+        <source>An enclosure can&apos;t take over from itself ({0}).</source>
+        <translation>Ein Terrarium kann sich nicht selbst ablösen ({0}).</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
+    </message>
+    <message>
+        <source>a day</source>
+        <translation>am Tag</translation>
+    </message>
+    <message>
+        <source>days, at least</source>
+        <translation>Tage, mindestens</translation>
+    </message>
+    <message>
+        <source>days, at most</source>
+        <translation>Tage, höchstens</translation>
+    </message>
+    <message>
+        <source>energy, at least</source>
+        <translation>Energie, mindestens</translation>
+    </message>
+    <message>
+        <source>energy, at most</source>
+        <translation>Energie, höchstens</translation>
+    </message>
+    <message>
+        <source>with both</source>
+        <translation>mit beiden</translation>
+    </message>
+    <message>
+        <source>with the new one alone</source>
+        <translation>nur mit dem neuen</translation>
+    </message>
+    <message>
+        <source>The newest length of {animal} is {length}. Its first length made {min}[ to {max}] expected ({species}).</source>
+        <translation>Neueste Länge ({animal}): {length}. Nach der ersten Länge waren {min}[ bis {max}] zu erwarten ({species}).</translation>
+    </message>
+    <message>
+        <source>{animal} has grown more slowly than expected: {length}, where its first length made {min}[ to {max}] expected ({species}).</source>
+        <translation>Langsamer gewachsen als erwartet ({animal}): {length}, wo nach der ersten Länge {min}[ bis {max}] zu erwarten waren ({species}).</translation>
+    </message>
+    <message>
+        <source>{animal} may have grown more slowly than expected: {length}, where its first length made {min}[ to {max}] expected ({species}).</source>
+        <translation>Vielleicht langsamer gewachsen als erwartet ({animal}): {length}, wo nach der ersten Länge {min}[ bis {max}] zu erwarten waren ({species}).</translation>
+    </message>
+    <message>
+        <source>{animal} has grown faster than published: {length}, where {min}[ to {max}] was expected ({species}). It needs more room sooner; ask whether it is fed too richly.</source>
+        <translation>Schneller gewachsen als veröffentlicht ({animal}): {length}, wo {min}[ bis {max}] zu erwarten waren ({species}). Es wird eher mehr Platz gebraucht; prüfen, ob zu reich gefüttert wird.</translation>
+    </message>
+    <message>
+        <source>{animal} has lost {lost:percent} of its weight: from {from} on {date} to {to}, within {days}.</source>
+        <translation>Gewichtsverlust ({animal}): {lost:percent}, von {from} am {date} auf {to}, binnen {days}.</translation>
+    </message>
+    <message>
+        <source>{old} keeps running while {new} is proved, {daily} a day: {energy_min} to {energy_max} over {days_min} to {days_max}. It is in the loads of circuits and strips, and in no running cost.</source>
+        <translation>{old} läuft weiter, solange {new} erprobt wird, {daily} am Tag: {energy_min} bis {energy_max} in {days_min} bis {days_max}. Das steckt in der Last von Stromkreisen und Leisten und in keinen laufenden Kosten.</translation>
+    </message>
+    <message>
+        <source>Too much hangs on {carrier} only while both boxes run: up to {both}, and {afterwards} once the old one has gone.</source>
+        <translation>Nur solange beide Terrarien laufen, hängt zu viel an {carrier}: bis {both}, und {afterwards}, sobald das alte weg ist.</translation>
+    </message>
+    <message>
+        <source>A measurement of {animal} is not used ({day}): {reason}.</source>
+        <translation>Eine Messung wird nicht verwendet ({animal}, {day}): {reason}.</translation>
+    </message>
+    <message>
+        <source>Measure again in the same way. If it is so, look at food, warmth and UV, and ask a reptile vet.</source>
+        <translation>Auf dieselbe Weise noch einmal messen. Bestätigt es sich, Futter, Wärme und UV prüfen und einen reptilienkundigen Tierarzt fragen.</translation>
+    </message>
+    <message>
+        <source>Feed one of the two from another circuit while the new one is proved; never chain strips for it.</source>
+        <translation>Eines der beiden an einen anderen Stromkreis hängen, solange das neue erprobt wird; dafür nie Steckdosenleisten hintereinanderstecken.</translation>
+    </message>
+    <message>
+        <source>Weigh again on the same scale. Eggs laid or an emptied gut can explain it; if nothing does, have a reptile vet see the animal within days.</source>
+        <translation>Auf derselben Waage noch einmal wiegen. Eiablage oder ein entleerter Darm können es erklären; erklärt es nichts, das Tier binnen Tagen einem reptilienkundigen Tierarzt vorstellen.</translation>
+    </message>
+    <message>
+        <source>The first length that was measured, followed at the slowest and the fastest growth that is published, not past the adult length, with the error of a measurement at either end.</source>
+        <translation>Die erste gemessene Länge, fortgeführt mit dem langsamsten und dem schnellsten veröffentlichten Wachstum, nicht über die Adultlänge hinaus, mit dem Messfehler an beiden Enden.</translation>
+    </message>
+    <message>
+        <source>The newest weight against the greatest of the year before it.</source>
+        <translation>Das neueste Gewicht gegen das größte im Jahr davor.</translation>
     </message>
 </context>
 <context>
     <name>speaker</name>
     <message>
         <source>less than %1</source>
-        <translation type="unfinished"></translation>
+        <translation>weniger als %1</translation>
     </message>
     <message>
         <source>1 percentage point</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Prozentpunkt</translation>
     </message>
     <message>
         <source>%1 percentage points</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Prozentpunkte</translation>
     </message>
     <message>
         <source>Something was found that has no words yet (%1).</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefunden wurde etwas, für das es noch keinen Text gibt (%1).</translation>
     </message>
     <message>
         <source>result: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ergebnis: %1</translation>
     </message>
     <message>
         <source>compared with: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>verglichen mit: %1</translation>
     </message>
     <message>
         <source>The range is mostly due to this: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Spanne kommt vor allem daher: %1.</translation>
     </message>
     <message>
         <source>Figures: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen: %1</translation>
     </message>
     <message>
         <source>Source: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle: %1</translation>
     </message>
     <message>
         <source>%1, the thickness of its board</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Dicke der Platte</translation>
     </message>
     <message>
         <source>%1: not stated, and nothing could be assumed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: nicht angegeben, und nichts ließ sich annehmen</translation>
     </message>
     <message>
         <source>%1: counted both ways, yes and no</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: beides durchgerechnet, ja und nein</translation>
     </message>
     <message>
         <source>%1: taken as %2 a day</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: angenommen sind %2 pro Tag</translation>
     </message>
     <message>
         <source>%1: taken as %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: angenommen ist %2</translation>
     </message>
     <message>
         <source>%1: taken as %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: angenommen ist %2 bis %3</translation>
     </message>
     <message>
         <source>%1 (%2 to %3)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2 bis %3)</translation>
     </message>
     <message>
         <source>%1: was %2, now %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: bisher %2, jetzt %3</translation>
     </message>
     <message>
         <source>%1 decides this range most (%2 of it).</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Spanne bestimmt vor allem eines: %1 (%2 davon).</translation>
+    </message>
+</context>
+<context>
+    <name>terms</name>
+    <message>
+        <source>Warm and cool side</source>
+        <translation>Warme und kühle Seite</translation>
+    </message>
+    <message>
+        <source>An animal that can&apos;t make its own warmth has to choose it. Heat therefore goes to one end of the box, the other stays cooler, and the difference between the two is part of every target.</source>
+        <translation>Ein Tier, das keine eigene Wärme erzeugt, muss sie wählen können. Darum kommt die Wärme an ein Ende des Terrariums, das andere bleibt kühler, und der Unterschied gehört zu jedem Zielwert.</translation>
+    </message>
+    <message>
+        <source>Basking place</source>
+        <translation>Sonnenplatz</translation>
+    </message>
+    <message>
+        <source>Where a lamp warms an animal from above. Its figure is what a body lying there feels, not the air beside it.</source>
+        <translation>Wo eine Lampe ein Tier von oben wärmt. Der Wert gilt für einen Körper, der dort liegt, nicht für die Luft daneben.</translation>
+    </message>
+    <message>
+        <source>Operative temperature</source>
+        <translation>Operative Temperatur</translation>
+    </message>
+    <message>
+        <source>What a body exchanges heat with: the air and all that radiates on it, as one figure. A thermometer in a small black globe reads about this.</source>
+        <translation>Womit ein Körper Wärme austauscht: die Luft und alles, was auf ihn strahlt, in einem Wert. Ein Thermometer in einer kleinen schwarzen Kugel zeigt ungefähr das.</translation>
+    </message>
+    <message>
+        <source>Ground level</source>
+        <translation>Bodenhöhe</translation>
+    </message>
+    <message>
+        <source>The air just above the bed, where the animal lives. Lay a shaded thermometer or hygrometer there to compare.</source>
+        <translation>Die Luft dicht über dem Bodengrund, wo das Tier lebt. Zum Vergleich ein beschattetes Thermometer oder Hygrometer dorthin legen.</translation>
+    </message>
+    <message>
+        <source>Surface temperature</source>
+        <translation>Oberflächentemperatur</translation>
+    </message>
+    <message>
+        <source>What an infrared thermometer reads on the bed or a stone. Under a lamp it is far above the air.</source>
+        <translation>Was ein Infrarotthermometer auf dem Bodengrund oder einem Stein misst. Unter einer Lampe liegt es weit über der Luft.</translation>
+    </message>
+    <message>
+        <source>Range and likely value</source>
+        <translation>Spanne und wahrscheinlicher Wert</translation>
+    </message>
+    <message>
+        <source>Nothing here is exact. A figure is given from its least to its greatest plausible value, with the likeliest between. What is not stated in the plan widens it; a measurement narrows it.</source>
+        <translation>Nichts ist hier genau. Jede Größe reicht vom kleinsten zum größten glaubhaften Wert, der wahrscheinlichste liegt dazwischen. Was im Plan nicht angegeben ist, macht die Spanne weiter; eine Messung macht sie enger.</translation>
+    </message>
+    <message>
+        <source>fits, tight, falls short, danger, not known</source>
+        <translation>passt, knapp, reicht nicht, Gefahr, nicht bekannt</translation>
+    </message>
+    <message>
+        <source>The five verdicts. Tight: the likely value is within its target, an end of its range is not. Falls short: the likely value misses it. Danger: someone may be hurt. Not known: a figure is missing that can&apos;t be guessed safely.</source>
+        <translation>Die fünf Urteile. Knapp: Der wahrscheinliche Wert liegt im Ziel, ein Ende seiner Spanne nicht. Reicht nicht: Der wahrscheinliche Wert verfehlt es. Gefahr: Jemand kann Schaden nehmen. Nicht bekannt: Es fehlt eine Angabe, die sich nicht sicher schätzen lässt.</translation>
+    </message>
+    <message>
+        <source>Relative humidity</source>
+        <translation>Relative Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>How much of the moisture that air can hold at its temperature is in it. Warm the same air and the figure falls.</source>
+        <translation>Wie viel von der Feuchte, die Luft bei ihrer Temperatur halten kann, in ihr ist. Wird dieselbe Luft wärmer, sinkt der Wert.</translation>
+    </message>
+    <message>
+        <source>Dew point</source>
+        <translation>Taupunkt</translation>
+    </message>
+    <message>
+        <source>The temperature at which the air&apos;s moisture begins to settle. A pane that is colder fogs.</source>
+        <translation>Die Temperatur, bei der sich die Feuchte der Luft niederzuschlagen beginnt. Eine kältere Scheibe beschlägt.</translation>
+    </message>
+    <message>
+        <source>UV index</source>
+        <translation>UV-Index</translation>
+    </message>
+    <message>
+        <source>Strength of ultraviolet light as it acts on skin. It can only be measured with a meter or read from the lamp&apos;s own table: watts say nothing about it.</source>
+        <translation>Stärke des ultravioletten Lichts, wie es auf Haut wirkt. Sie lässt sich nur messen oder der Tabelle der Lampe entnehmen: Watt sagen darüber nichts.</translation>
+    </message>
+    <message>
+        <source>Ferguson zone</source>
+        <translation>Ferguson-Zone</translation>
+    </message>
+    <message>
+        <source>One of four groups of species by the UV index they were met in, from shade dwellers to sun baskers. The target for a species comes from its zone.</source>
+        <translation>Eine von vier Gruppen von Arten nach dem UV-Index, bei dem sie angetroffen wurden, von Schattenbewohnern bis zu Sonnenanbetern. Der Zielwert einer Art folgt aus ihrer Zone.</translation>
+    </message>
+    <message>
+        <source>Open share of the mesh</source>
+        <translation>Offener Anteil des Gitters</translation>
+    </message>
+    <message>
+        <source>How much of a screen is holes. It decides how much light, UV and moisture pass.</source>
+        <translation>Wie viel eines Gitters aus Löchern besteht. Davon hängt ab, wie viel Licht, UV und Feuchte hindurchgeht.</translation>
+    </message>
+    <message>
+        <source>Timed and always on</source>
+        <translation>Zeitgeschaltet und Dauerstrom</translation>
+    </message>
+    <message>
+        <source>Timed: on an outlet that a timer switches, for lamps. Always on: with a thermostat or for what must not stop at night.</source>
+        <translation>Zeitgeschaltet: an einer Steckdose, die eine Zeitschaltuhr schaltet, für Lampen. Dauerstrom: mit einem Thermostat oder für alles, was nachts nicht ausgehen darf.</translation>
+    </message>
+    <message>
+        <source>Thermostat and probe</source>
+        <translation>Thermostat und Fühler</translation>
+    </message>
+    <message>
+        <source>The thermostat keeps the place where its probe lies at the set temperature, and only that place. The probe&apos;s place is therefore part of the plan.</source>
+        <translation>Der Thermostat hält die Stelle, an der sein Fühler liegt, auf der eingestellten Temperatur, und nur diese Stelle. Darum gehört der Platz des Fühlers zum Plan.</translation>
+    </message>
+    <message>
+        <source>Residual current protection</source>
+        <translation>Fehlerstromschutz</translation>
+    </message>
+    <message>
+        <source>A switch that cuts the mains when current leaks away, through water or a person. Where water and mains are near one another it is a must.</source>
+        <translation>Ein Schalter, der den Strom abschaltet, wenn er durch Wasser oder einen Menschen abfließt. Wo Wasser und Netzspannung nahe beieinander sind, ist er Pflicht.</translation>
+    </message>
+    <message>
+        <source>Carapace length, snout to vent, total length</source>
+        <translation>Panzerlänge, Kopf-Rumpf-Länge, Gesamtlänge</translation>
+    </message>
+    <message>
+        <source>How animals are measured: the shell in a straight line for turtles and tortoises, from the tip of the snout to the vent for lizards and frogs, the whole animal for snakes.</source>
+        <translation>Wie Tiere gemessen werden: bei Schildkröten der Panzer in gerader Linie, bei Echsen und Fröschen von der Schnauzenspitze bis zur Kloake, bei Schlangen das ganze Tier.</translation>
+    </message>
+    <message>
+        <source>Rule for the floor</source>
+        <translation>Regel für die Fläche</translation>
+    </message>
+    <message>
+        <source>A published least size: law where the plan names a country that has one, else the advice of welfare or veterinary bodies. All that are known are shown, and the strictest counts.</source>
+        <translation>Eine veröffentlichte Mindestgröße: Gesetz, wo der Plan ein Land mit einem solchen nennt, sonst der Rat von Tierschutz- oder Tierarztverbänden. Alle bekannten werden gezeigt, die strengste zählt.</translation>
+    </message>
+    <message>
+        <source>Settled depth</source>
+        <translation>Einfüllhöhe, gesetzt</translation>
+    </message>
+    <message>
+        <source>How deep the bed is after some weeks. Loose material sinks, so more is bought than the box seems to need.</source>
+        <translation>Wie tief der Bodengrund nach einigen Wochen ist. Lockeres Material setzt sich, darum wird mehr gekauft, als das Terrarium zu brauchen scheint.</translation>
+    </message>
+    <message>
+        <source>Startup and running cost</source>
+        <translation>Anschaffung und laufende Kosten</translation>
+    </message>
+    <message>
+        <source>Startup is what is bought before the animal comes. Running is a year of electricity, food, bedding, vet, and of each thing that wears out its price over its life.</source>
+        <translation>Die Anschaffung ist, was vor dem Tier gekauft wird. Laufend ist ein Jahr Strom, Futter, Bodengrund, Tierarzt und von allem, was verschleißt, der Preis auf seine Lebensdauer verteilt.</translation>
+    </message>
+    <message>
+        <source>Winter rest</source>
+        <translation>Winterruhe</translation>
+    </message>
+    <message>
+        <source>Weeks in the cold that some species need and others don&apos;t survive. The program plans one only where you ask, and refuses where a species, its age or its health forbid it.</source>
+        <translation>Wochen in der Kälte, die manche Arten brauchen und andere nicht überleben. Das Programm plant sie nur auf Wunsch und lehnt sie ab, wo Art, Alter oder Gesundheit sie verbieten.</translation>
+    </message>
+    <message>
+        <source>Proving</source>
+        <translation>Erproben</translation>
+    </message>
+    <message>
+        <source>Running the finished box empty for at least a week and reading its thermometers, before an animal moves in.</source>
+        <translation>Das fertige Terrarium mindestens eine Woche leer laufen lassen und seine Thermometer ablesen, bevor ein Tier einzieht.</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>What your thermometers show in the finished box. The program fits its uncertain inputs to them, and its ranges become narrower.</source>
+        <translation>Was Ihre Thermometer im fertigen Terrarium zeigen. Das Programm passt seine unsicheren Größen daran an, und seine Spannen werden enger.</translation>
+    </message>
+    <message>
+        <source>Heat wave, power cut, lamp burnt out</source>
+        <translation>Hitzewelle, Stromausfall, ausgebrannte Lampe</translation>
+    </message>
+    <message>
+        <source>Drills: the plan is tried on the day something goes wrong, and the hours are told until an animal is harmed.</source>
+        <translation>Störfälle: Der Plan wird an dem Tag geprüft, an dem etwas schiefgeht, und es wird gesagt, nach wie vielen Stunden ein Tier Schaden nimmt.</translation>
+    </message>
+</context>
+<context>
+    <name>tour</name>
+    <message>
+        <source>On the left you say what there is: animals, box, bed, lamps, room, prices. What you don&apos;t know stays empty; it is then taken as a range, and said.</source>
+        <translation>Links sagen Sie, was da ist: Tiere, Terrarium, Bodengrund, Lampen, Raum, Preise. Was Sie nicht wissen, bleibt leer; es wird dann als Spanne angenommen und genannt.</translation>
+    </message>
+    <message>
+        <source>The drawing is to scale. Drag a lamp, a bowl or a hide, or choose it and use the arrow keys. Every change can be undone.</source>
+        <translation>Die Zeichnung ist maßstäblich. Eine Lampe, eine Schale oder ein Versteck ziehen oder wählen und mit den Pfeiltasten bewegen. Jede Änderung lässt sich zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>Above the drawing choose what lies over the floor: warmth, humidity or UV. Point at a place to read it.</source>
+        <translation>Über der Zeichnung wählen, was über der Fläche liegt: Wärme, Feuchte oder UV. Auf eine Stelle zeigen, um sie abzulesen.</translation>
+    </message>
+    <message>
+        <source>Findings say what is the matter, most serious first. Choose one: the field is opened, its place marked, and beside it stands why, with source and range.</source>
+        <translation>Befunde sagen, was nicht stimmt, das Ernsteste zuerst. Einen wählen: Das Feld öffnet sich, die Stelle wird markiert, und daneben steht warum, mit Quelle und Spanne.</translation>
+    </message>
+    <message>
+        <source>Hour by hour shows a winter and a summer day, and the drills: power cut, burnt lamp, heat wave.</source>
+        <translation>Stunde für Stunde zeigt einen Winter- und einen Sommertag und die Störfälle: Stromausfall, ausgebrannte Lampe, Hitzewelle.</translation>
+    </message>
+    <message>
+        <source>What if: move a cover or mist more often, and see at once what it would do, before the plan is changed.</source>
+        <translation>Was wäre, wenn: eine Abdeckung verschieben oder öfter sprühen und sofort sehen, was es bewirken würde, bevor der Plan geändert wird.</translation>
+    </message>
+    <message>
+        <source>Shopping counts whole packs, less what you have; tick what is on the shelf already.</source>
+        <translation>Der Einkauf zählt ganze Packungen, abzüglich des Vorhandenen; abhaken, was schon im Regal steht.</translation>
+    </message>
+    <message>
+        <source>Costs stand by sum, month and year. The prices are invented: use a list of your own from the menu Prices. Sheets for the shop are under File.</source>
+        <translation>Kosten stehen nach Summe, Monat und Jahr. Die Preise sind erfunden: Eine eigene Liste gibt es im Menü Preise. Blätter für den Laden stehen unter Datei.</translation>
     </message>
 </context>
 <context>
     <name>verdicts</name>
     <message>
         <source>too hot</source>
-        <translation type="unfinished"></translation>
+        <translation>zu heiß</translation>
     </message>
     <message>
         <source>too cold</source>
-        <translation type="unfinished"></translation>
+        <translation>zu kalt</translation>
     </message>
     <message>
         <source>too damp</source>
-        <translation type="unfinished"></translation>
+        <translation>zu feucht</translation>
     </message>
     <message>
         <source>too dry</source>
-        <translation type="unfinished"></translation>
+        <translation>zu trocken</translation>
     </message>
     <message>
         <source>too large</source>
-        <translation type="unfinished"></translation>
+        <translation>zu groß</translation>
     </message>
     <message>
         <source>too small</source>
-        <translation type="unfinished"></translation>
+        <translation>zu klein</translation>
     </message>
     <message>
         <source>too strong</source>
-        <translation type="unfinished"></translation>
+        <translation>zu stark</translation>
     </message>
     <message>
         <source>too weak</source>
-        <translation type="unfinished"></translation>
+        <translation>zu schwach</translation>
     </message>
     <message>
         <source>too long</source>
-        <translation type="unfinished"></translation>
+        <translation>zu lang</translation>
     </message>
     <message>
         <source>too short</source>
-        <translation type="unfinished"></translation>
+        <translation>zu kurz</translation>
     </message>
     <message>
         <source>too much load</source>
-        <translation type="unfinished"></translation>
+        <translation>zu hohe Last</translation>
     </message>
     <message>
         <source>too little load</source>
-        <translation type="unfinished"></translation>
+        <translation>zu geringe Last</translation>
     </message>
     <message>
         <source>too many</source>
-        <translation type="unfinished"></translation>
+        <translation>zu viele</translation>
     </message>
     <message>
         <source>too few</source>
-        <translation type="unfinished"></translation>
+        <translation>zu wenige</translation>
     </message>
     <message>
         <source>too much</source>
-        <translation type="unfinished"></translation>
+        <translation>zu viel</translation>
     </message>
     <message>
         <source>too little</source>
-        <translation type="unfinished"></translation>
+        <translation>zu wenig</translation>
     </message>
     <message>
         <source>fits</source>
-        <translation type="unfinished"></translation>
+        <translation>passt</translation>
     </message>
     <message>
         <source>tight</source>
-        <translation type="unfinished"></translation>
+        <translation>knapp</translation>
     </message>
     <message>
         <source>falls short</source>
-        <translation type="unfinished"></translation>
+        <translation>reicht nicht</translation>
     </message>
     <message>
         <source>danger</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefahr</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>%1 (may be %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (vielleicht %2)</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
 </context>
 <context>
     <name>words</name>
     <message>
         <source>µW/cm² of UV-B can&apos;t be turned into a UV index: %1 may be anything from %2 to %3, as the lamp&apos;s colours lie. Read it with a UV index meter.</source>
-        <translation type="unfinished"></translation>
+        <translation>UV-B in µW/cm² lässt sich nicht in einen UV-Index umrechnen: %1 können je nach Spektrum der Lampe alles von %2 bis %3 bedeuten. Mit einem UV-Index-Messgerät messen.</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
 </context>
 </TS>

@@ -12,8 +12,6 @@ using words::Quantity;
 
 namespace {
 
-using AnimalPlace = std::function<plan::Animal*(plan::Plan&)>;
-
 QString species_name(const std::string& id, const FormState& state)
 {
     const catalog::Species* species = state.catalog->find_species(id);
@@ -57,7 +55,7 @@ std::vector<Option> dates(const QString& none, const FormState& state, const QDa
 }
 
 // Nothing but choosing a first day plans a rest, and choosing none takes it out of the plan.
-ChoiceBinding first_day(const AnimalPlace& chosen)
+ChoiceBinding first_day(const AnimalsPage::AnimalPlace& chosen)
 {
     ChoiceBinding binding;
     binding.get = [chosen](plan::Plan& plan) {
@@ -106,7 +104,7 @@ ChoiceBinding day_of_check(const std::function<plan::CoolSeason*(plan::Plan&)>& 
     return binding;
 }
 
-void add_rest(FieldSet& set, const AnimalPlace& chosen)
+void add_rest(FieldSet& set, const AnimalsPage::AnimalPlace& chosen)
 {
     const std::function<plan::CoolSeason*(plan::Plan&)> rest = [chosen](plan::Plan& plan) {
         plan::Animal* animal = chosen(plan);
@@ -158,6 +156,9 @@ AnimalsPage::AnimalsPage(FormState& state, QWidget* parent) : Page(state, "anima
     add_rest(set, chosen);
     note(tr("Length is of the shell for turtles and tortoises, from snout to vent for lizards and frogs, and the whole "
             "animal for snakes."));
+    add_measurements(chosen, [this, list, &animals](plan::Plan& plan) {
+        return element_pointer(box_pointer(plan) + "/animals", list(plan), animals.chosen());
+    });
 }
 
 } // namespace loam::desk

@@ -10,6 +10,12 @@ class AnimalsPage : public Page {
 
 public:
     AnimalsPage(FormState& state, QWidget* parent);
+
+    using AnimalPlace = std::function<plan::Animal*(plan::Plan&)>;
+
+private:
+    // `pointer` is the JSON Pointer of the animal.
+    void add_measurements(const AnimalPlace& animal, std::function<std::string(plan::Plan&)> pointer);
 };
 
 } // namespace loam::desk

@@ -19,6 +19,22 @@ std::vector<Option> material_options(const FormState& state, catalog::MaterialUs
     return options;
 }
 
+namespace {
+
+// Which of the others goes once this one is proved.
+std::vector<Option> other_boxes(const FormState& form)
+{
+    std::vector<Option> options;
+    for (const plan::Enclosure& each : form.plan.enclosures) {
+        if (each.id != form.enclosure) {
+            options.push_back({QString::fromStdString(each.id), QString::fromStdString(each.name)});
+        }
+    }
+    return options;
+}
+
+} // namespace
+
 BoxPage::BoxPage(FormState& state, QWidget* parent) : Page(state, "boxPage", parent)
 {
     build_shell();
@@ -46,6 +62,8 @@ void BoxPage::build_shell()
                     }
                     return options;
                 }));
+    self.choice(tr("Takes over from"), "replaces",
+                optional_text_choice(member_of(in_view, &plan::Enclosure::replaces), other_boxes, tr("no other box")));
 
     FieldSet& shell = fields([this](plan::Plan& plan) {
         const std::string pointer = box_pointer(plan);

@@ -32,6 +32,9 @@ void renew_inner_ids(plan::Plan& plan, const std::string& id)
 {
     plan::Enclosure& enclosure = *enclosure_in(plan, id);
     renew_ids(plan, enclosure.animals, "a");
+    for (plan::Animal& animal : enclosure.animals) {
+        renew_ids(plan, animal.measurements, "m"); // the same animal, it may be, in its next box
+    }
     renew_ids(plan, enclosure.substrate, "b");
     renew_ids(plan, enclosure.fittings, "f");
     renew_ids(plan, enclosure.equipment, "d");
@@ -40,6 +43,7 @@ void renew_inner_ids(plan::Plan& plan, const std::string& id)
     renew_ids(plan, enclosure.shell.top.covers, "v");
     renew_ids(plan, enclosure.shell.vents, "w");
     enclosure.readings.clear(); // they were taken in the other box
+    enclosure.replaces.reset();
 }
 
 } // namespace
@@ -113,6 +117,11 @@ void EnclosureBar::remove()
 {
     plan::Plan changed = state_.plan;
     std::erase_if(changed.enclosures, [this](const plan::Enclosure& e) { return e.id == state_.enclosure; });
+    for (plan::Enclosure& each : changed.enclosures) {
+        if (each.replaces == state_.enclosure) {
+            each.replaces.reset(); // nothing is left to take over from
+        }
+    }
     state_.enclosure = changed.enclosures.empty() ? std::string() : changed.enclosures.front().id;
     emit edited(tr("Remove enclosure"), QString(), changed);
 }

@@ -146,4 +146,9 @@ bool FormPanel::reveal(const QString& where, const QString& enclosure)
     return false;
 }
 
+void FormPanel::show_chapter(int chapter)
+{
+    parts_->chapters->setCurrentRow(chapter);
+}
+
 } // namespace loam::desk

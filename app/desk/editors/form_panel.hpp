@@ -27,6 +27,7 @@ public:
     void choose_enclosure(const QString& id);
     // Brings the field for an element id or a JSON Pointer into view and focuses it; false where there is none.
     bool reveal(const QString& where, const QString& enclosure);
+    void show_chapter(int chapter); // by its number in the list
 
 signals:
     // `text` names the step in the Edit menu; equal successive `field`s become one step.

@@ -103,6 +103,9 @@ template <class T> ElementActions Page::actions_for(std::function<std::vector<T>
         }
         T copy = *original;
         copy.id = unused_id(plan, stem);
+        if constexpr (requires { copy.measurements; }) {
+            copy.measurements.clear(); // they are another animal's
+        }
         elements->push_back(copy);
         return copy.id;
     };

@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/desk/look/chart_manners.hpp"
 #include "app/desk/look/course_inks.hpp"
 #include "app/desk/look/theme.hpp"
 #include "app/words/courses.hpp"
@@ -167,14 +168,8 @@ void CourseChart::add_axes(QChart& chart, const QString& hours_since)
     degrees->setTickInterval(scale_.step);
     degrees->setLabelFormat(QStringLiteral("%.0f"));
     degrees->setTitleText(formatter_.unit(words::Quantity::temperature));
-    for (QValueAxis* axis : {hours, degrees}) {
-        axis->setLabelsBrush(palette().text());
-        axis->setTitleBrush(palette().text());
-        axis->setGridLineColor(palette().color(QPalette::Midlight));
-        axis->setLinePenColor(palette().color(QPalette::Mid));
-        axis->setTitleFont(font());
-        axis->setLabelsFont(font());
-    }
+    dress(*hours, *this);
+    dress(*degrees, *this);
     chart.addAxis(hours, Qt::AlignBottom);
     chart.addAxis(degrees, Qt::AlignLeft);
     for (QAbstractSeries* series : chart.series()) {

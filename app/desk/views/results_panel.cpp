@@ -2,6 +2,7 @@
 
 #include <QEvent>
 #include <QLabel>
+#include <QScrollArea>
 #include <QSplitter>
 #include <QTabWidget>
 #include <QVBoxLayout>
@@ -13,7 +14,9 @@
 #include "app/desk/views/courses_view.hpp"
 #include "app/desk/views/figures_view.hpp"
 #include "app/desk/views/findings_view.hpp"
+#include "app/desk/views/growth_view.hpp"
 #include "app/desk/views/overview_view.hpp"
+#include "app/desk/views/reading_plot.hpp"
 #include "app/desk/views/shopping_view.hpp"
 #include "app/desk/views/trial_readings.hpp"
 #include "app/desk/views/what_if_view.hpp"
@@ -34,6 +37,9 @@ struct ResultsPanel::Parts {
     CoursesView* courses = nullptr;
     WhatIfView* what_if = nullptr;
     YearView* year = nullptr;
+    GrowthView* growth = nullptr;
+    QScrollArea* reading_tab = nullptr;
+    ReadingPlot* readings = nullptr;
     ShoppingView* shopping = nullptr;
     CostsView* costs = nullptr;
     ComparisonView* comparison = nullptr;
@@ -55,13 +61,19 @@ void ResultsPanel::Parts::refresh_enclosure(const words::Speaker& speaker) const
     const auto found = std::find_if(all.begin(), all.end(), [this](const assess::EnclosureResult& result) {
         return QString::fromStdString(result.id) == enclosure;
     });
+    tabs->setTabVisible(tabs->indexOf(reading_tab), found != all.end() && found->calibration.has_value());
     figures->show_groups(found == all.end() ? std::vector<FigureGroup>{} : figure_groups(*assessment, *found, speaker));
     what_if->show_result(found == all.end() ? nullptr : &*found);
     if (found == all.end()) {
         courses->clear();
         year->clear();
+        growth->clear();
     } else {
         year->show_year(*found, speaker);
+        growth->show_records(*found, speaker);
+        if (found->calibration) {
+            readings->show_calibration(*found->calibration, speaker.formatter());
+        }
         courses->show_courses(*found, assessment->complete, speaker);
     }
 }
@@ -108,6 +120,12 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
     parts_->courses = new CoursesView(this);
     parts_->what_if = new WhatIfView(this);
     parts_->year = new YearView(this);
+    parts_->growth = new GrowthView(this);
+    parts_->readings = new ReadingPlot(this);
+    parts_->reading_tab = new QScrollArea(this);
+    parts_->reading_tab->setWidget(parts_->readings);
+    parts_->reading_tab->setWidgetResizable(true);
+    parts_->reading_tab->setFrameShape(QFrame::NoFrame);
     parts_->shopping = new ShoppingView(this);
     parts_->costs = new CostsView(this);
     parts_->comparison = new ComparisonView(this);
@@ -121,6 +139,9 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
     parts_->tabs->addTab(parts_->courses, tr("Hour by hour"));
     parts_->tabs->addTab(parts_->what_if, tr("What if"));
     parts_->tabs->addTab(parts_->year, tr("Year"));
+    parts_->tabs->addTab(parts_->growth, tr("Growth"));
+    parts_->tabs->addTab(parts_->reading_tab, tr("Readings"));
+    parts_->tabs->setTabVisible(parts_->tabs->indexOf(parts_->reading_tab), false);
     parts_->tabs->addTab(parts_->shopping, tr("Shopping"));
     parts_->tabs->addTab(parts_->costs, tr("Costs"));
     parts_->tabs->addTab(parts_->comparison, tr("Comparison"));
@@ -187,6 +208,9 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
         if (tab == parts_->what_if) {
             parts_->why->show_explanation(trial_explanation());
             return;
+        }
+        if (tab == parts_->growth || tab == parts_->reading_tab) {
+            return; // its own text says it all
         }
         const QAbstractItemView* table = tab == parts_->costs        ? parts_->costs->table()
                                          : tab == parts_->shopping   ? parts_->shopping->table()
@@ -290,6 +314,11 @@ void ResultsPanel::hide_other()
 WhatIfView& ResultsPanel::what_if()
 {
     return *parts_->what_if;
+}
+
+void ResultsPanel::show_tab(int tab)
+{
+    parts_->tabs->setCurrentIndex(tab);
 }
 
 } // namespace loam::desk

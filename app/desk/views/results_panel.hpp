@@ -19,6 +19,8 @@ public:
     ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidget* parent = nullptr);
     ~ResultsPanel() override;
 
+    void show_tab(int tab); // by its number
+
     void show_plan(const plan::Plan& plan, const QString& enclosure);
     void show_assessment(const SharedAssessment& assessment, bool stale);
     void set_units(words::UnitSystem units);

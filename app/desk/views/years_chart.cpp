@@ -1,12 +1,13 @@
 #include "app/desk/views/years_chart.hpp"
 
-#include <QGraphicsLayout>
 #include <QtCharts/QAreaSeries>
 #include <QtCharts/QChart>
 #include <QtCharts/QLineSeries>
 #include <QtCharts/QValueAxis>
 #include <algorithm>
 #include <cmath>
+
+#include "app/desk/look/chart_manners.hpp"
 
 namespace loam::desk {
 
@@ -30,17 +31,8 @@ YearsChart::YearsChart(QWidget* parent) : QChartView(parent)
 
 void YearsChart::show_horizon(const assess::Costs& costs, const words::Formatter& formatter)
 {
-    auto* chart = new QChart;
-    chart->setBackgroundBrush(palette().base());
-    chart->setBackgroundRoundness(0);
-    chart->setMargins(QMargins(4, 4, 4, 4));
-    chart->layout()->setContentsMargins(0, 0, 0, 0);
-    chart->legend()->hide();
-    chart->setLocale(formatter.locale());
-    chart->setLocalizeNumbers(true);
+    QChart* chart = quiet_chart(*this, formatter);
     chart->setTitle(tr("Spent so far, %1").arg(QString::fromStdString(costs.currency.code)));
-    chart->setTitleBrush(palette().text());
-    chart->setTitleFont(font());
 
     auto* low = new QLineSeries(chart);
     auto* high = new QLineSeries(chart);
@@ -77,14 +69,8 @@ void YearsChart::show_horizon(const assess::Costs& costs, const words::Formatter
     amount->applyNiceNumbers();
     amount->setMin(0.0);
     amount->setLabelFormat(QStringLiteral("%.0f"));
-    for (QValueAxis* axis : {years, amount}) {
-        axis->setLabelsBrush(palette().text());
-        axis->setTitleBrush(palette().text());
-        axis->setGridLineColor(palette().color(QPalette::Midlight));
-        axis->setLinePenColor(palette().color(QPalette::Mid));
-        axis->setTitleFont(font());
-        axis->setLabelsFont(font());
-    }
+    dress(*years, *this);
+    dress(*amount, *this);
     chart->addAxis(years, Qt::AlignBottom);
     chart->addAxis(amount, Qt::AlignLeft);
     for (QAbstractSeries* series : {static_cast<QAbstractSeries*>(band), static_cast<QAbstractSeries*>(typical)}) {

@@ -60,6 +60,7 @@ constexpr Sentence rows[] = {
     {"unknown-reference", QT_TRANSLATE_NOOP("sentences", "There is no {0} with the id “{1}” in the plan.")},
     {"two-panels", QT_TRANSLATE_NOOP("sentences", "There are two panels for the {0} wall. The first is {1}: remove one "
                                                   "of them, or name another wall.")},
+    {"replaces-itself", QT_TRANSLATE_NOOP("sentences", "An enclosure can't take over from itself ({0}).")},
     {"feeding-cycle", QT_TRANSLATE_NOOP("sentences", "These strips feed each other in a circle: {0}.")},
     {"needed-here", QT_TRANSLATE_NOOP("sentences", "“{0}” is missing. With “{1}” it must be given.")},
     {"not-for-control",

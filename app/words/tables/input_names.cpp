@@ -72,7 +72,14 @@ constexpr Sentence rows[] = {
     {"chance", QT_TRANSLATE_NOOP("sentences", "chance of a worse fit")},
     {"zone", QT_TRANSLATE_NOOP("sentences", "zone")},
     {"weeks", QT_TRANSLATE_NOOP("sentences", "weeks in the cold")},
+    {"lost", QT_TRANSLATE_NOOP("sentences", "lost")},
     {"days", QT_TRANSLATE_NOOP("sentences", "within")},
+    {"daily", QT_TRANSLATE_NOOP("sentences", "a day")},
+    {"days_max", QT_TRANSLATE_NOOP("sentences", "days, at most")},
+    {"energy_min", QT_TRANSLATE_NOOP("sentences", "energy, at least")},
+    {"energy_max", QT_TRANSLATE_NOOP("sentences", "energy, at most")},
+    {"both", QT_TRANSLATE_NOOP("sentences", "with both")},
+    {"afterwards", QT_TRANSLATE_NOOP("sentences", "with the new one alone")},
     {"stop", QT_TRANSLATE_NOOP("sentences", "loss that ends it")},
 };
 

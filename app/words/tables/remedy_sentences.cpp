@@ -19,6 +19,16 @@ constexpr Sentence rows[] = {
     {"remedy.fewer-animals", QT_TRANSLATE_NOOP("sentences", "Keep fewer animals in this box: {to}.")},
     {"remedy.separate-enclosures", QT_TRANSLATE_NOOP("sentences", "Give them boxes of their own: {count} in all.")},
     {"remedy.move-inside", QT_TRANSLATE_NOOP("sentences", "Move {fitting} inwards by {by}.")},
+    {"remedy.measure-again",
+     QT_TRANSLATE_NOOP("sentences",
+                       "Measure again in the same way. If it is so, look at food, warmth and UV, and ask a "
+                       "reptile vet.")},
+    {"remedy.other-circuit-meanwhile",
+     QT_TRANSLATE_NOOP("sentences", "Feed one of the two from another circuit while the new one is proved; never chain "
+                                    "strips for it.")},
+    {"remedy.see-vet",
+     QT_TRANSLATE_NOOP("sentences", "Weigh again on the same scale. Eggs laid or an emptied gut can explain it; if "
+                                    "nothing does, have a reptile vet see the animal within days.")},
 
     {"remedy.deeper-bed", QT_TRANSLATE_NOOP("sentences", "Make the bed {by} deeper, which makes {to}.")},
     {"remedy.shallower-bed", QT_TRANSLATE_NOOP("sentences", "Make the bed no deeper than {to}.")},

@@ -124,6 +124,13 @@ constexpr Sentence rows[] = {
                        "What is misted and what drips back is balanced with what evaporates from the bed, over "
                        "day and night, winter and summer.")},
     {"rule.water-treatment", QT_TRANSLATE_NOOP("sentences", "What water needs before an animal lives in it.")},
+    {"rule.growth-record",
+     QT_TRANSLATE_NOOP("sentences",
+                       "The first length that was measured, followed at the slowest and the fastest growth "
+                       "that is published, not past the adult length, with the error of a measurement at "
+                       "either end.")},
+    {"rule.weight-loss",
+     QT_TRANSLATE_NOOP("sentences", "The newest weight against the greatest of the year before it.")},
     {"rule.cool-season",
      QT_TRANSLATE_NOOP("sentences", "Only animals of species that rest, well, of full weight and past their first "
                                     "winter may be cooled, after a vet's check, and weighed every week.")},

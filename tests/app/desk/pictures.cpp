@@ -1,16 +1,21 @@
 // desk_pictures: opens the real window on a plan, waits until it is assessed, and saves what it shows as a PNG.
 // Used by the demo and to look at the screens; not installed.
 #include <QAbstractButton>
+#include <QAccessible>
 #include <QAction>
 #include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QCommandLineParser>
+#include <QDir>
 #include <QElapsedTimer>
+#include <QFile>
 #include <QListWidget>
+#include <QMetaEnum>
 #include <QMouseEvent>
 #include <QTabWidget>
 #include <QTemporaryDir>
+#include <QTextStream>
 #include <QTimer>
 #include <QTreeWidget>
 #include <cstdio>
@@ -121,6 +126,54 @@ bool press_and_take(QWidget& window, QStringList names, const QString& out)
     return done;
 }
 
+// Every chapter of the form beside every tab of the results, and the dialogs that need no answer, as numbered files.
+bool take_set(loam::desk::Window& window, const QString& folder)
+{
+    auto* chapters = window.findChild<QListWidget*>(QStringLiteral("chapters"));
+    auto* tabs = window.findChild<QTabWidget*>(QStringLiteral("resultTabs"));
+    bool written = QDir().mkpath(folder);
+    for (int i = 0; i < std::max(chapters->count(), tabs->count()); ++i) {
+        chapters->setCurrentRow(std::min(i, chapters->count() - 1));
+        if (i < tabs->count() && tabs->isTabVisible(i)) {
+            tabs->setCurrentIndex(i);
+        }
+        settle();
+        written =
+            window.grab().save(QStringLiteral("%1/%2.png").arg(folder).arg(i, 2, 10, QLatin1Char('0'))) && written;
+    }
+    for (const char* name :
+         {"editPreferences", "helpTerms", "helpCautions", "helpAbout", "pricesLists", "helpFind", "fileFirst"}) {
+        const QString out = QStringLiteral("%1/%2.png").arg(folder, QLatin1String(name));
+        written = press_and_take(window, {QLatin1String(name)}, out) && written;
+    }
+    return written;
+}
+
+// What a screen reader finds: one line for each thing, indented as it is nested.
+void write_tree(QAccessibleInterface* thing, int depth, QTextStream& out)
+{
+    if (thing == nullptr || !thing->isValid()) {
+        return;
+    }
+    out << QString(2 * depth, QLatin1Char(' '))
+        << QMetaEnum::fromType<QAccessible::Role>().valueToKey(static_cast<int>(thing->role())) << ": "
+        << thing->text(QAccessible::Name).simplified() << "\n";
+    for (int i = 0; i < thing->childCount(); ++i) {
+        write_tree(thing->child(i), depth + 1, out);
+    }
+}
+
+bool write_tree(QWidget& window, const QString& path)
+{
+    QFile file(path);
+    if (!file.open(QIODevice::WriteOnly)) {
+        return false;
+    }
+    QTextStream out(&file);
+    write_tree(QAccessible::queryAccessibleInterface(&window), 0, out);
+    return true;
+}
+
 } // namespace
 
 int main(int argc, char** argv)
@@ -159,6 +212,9 @@ int main(int argc, char** argv)
          {QStringLiteral("only-differing"), QStringLiteral("Of the comparison, only what differs.")},
          {QStringLiteral("press"), QStringLiteral("Actions and buttons to press before, by object name."),
           QStringLiteral("names,…")},
+         {QStringLiteral("set"), QStringLiteral("Take all screens into this folder instead."),
+          QStringLiteral("folder")},
+         {QStringLiteral("tree"), QStringLiteral("Also write what a screen reader finds."), QStringLiteral("file")},
          {QStringLiteral("row"), QStringLiteral("Row of the table in view to choose, from 0."),
           QStringLiteral("number")},
          {QStringLiteral("pointer"), QStringLiteral("Where the mouse points, in shares of the drawing."),
@@ -221,6 +277,12 @@ int main(int argc, char** argv)
         point_at(*window.findChild<QWidget*>(QStringLiteral("sheet")), parser.value(QStringLiteral("pointer")));
     }
     settle();
+    if (parser.isSet(QStringLiteral("tree")) && !write_tree(window, parser.value(QStringLiteral("tree")))) {
+        return 4;
+    }
+    if (parser.isSet(QStringLiteral("set"))) {
+        return take_set(window, parser.value(QStringLiteral("set"))) ? 0 : 4;
+    }
     const QString out = parser.value(QStringLiteral("out"));
     const QStringList presses = parser.value(QStringLiteral("press")).split(QLatin1Char(','), Qt::SkipEmptyParts);
     if (!press_and_take(window, presses, out)) {

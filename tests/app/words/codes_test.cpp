@@ -26,9 +26,9 @@ constexpr Verdict all_verdicts[] = {Verdict::fits, Verdict::tight, Verdict::fall
                                     Verdict::not_known};
 constexpr Direction all_directions[] = {Direction::none, Direction::above, Direction::below};
 
-const std::vector<Sentences> finding_tables{danger_sentences(),      space_sentences(),   heat_sentences(),
-                                            moisture_sentences(),    reading_sentences(), light_sentences(),
-                                            electricity_sentences(), money_sentences(),   caution_sentences()};
+const std::vector<Sentences> finding_tables{
+    danger_sentences(), space_sentences(), heat_sentences(),        moisture_sentences(), reading_sentences(),
+    record_sentences(), light_sentences(), electricity_sentences(), money_sentences(),    caution_sentences()};
 
 struct Brings {
     std::set<QString> always;

@@ -1,4 +1,4 @@
-#include "app/desk/about.hpp"
+#include "app/desk/help/about.hpp"
 
 #include <QApplication>
 #include <QMessageBox>
