@@ -7,6 +7,7 @@
 #include "app/report/json_values.hpp"
 #include "app/report/said.hpp"
 #include "app/words/capitals.hpp"
+#include "app/words/cost_names.hpp"
 #include "app/words/seasons.hpp"
 #include "app/words/verdicts.hpp"
 #include "core/assess/cost_lines.hpp"
@@ -81,7 +82,7 @@ void add_lines(std::vector<CostRow>& rows, const assess::Costs& costs, const wor
     rows.push_back(heading_row(CostPart::lines, Said::tr("What runs up in a year"),
                                Said::tr("What is used up, and each replacement spread evenly over its life.")));
     for (const assess::CostLine& line : assess::merged_by_name(costs.lines)) {
-        rows.push_back(part_row(CostPart::lines, 1, QString::fromStdString(line.name), line.per_year,
+        rows.push_back(part_row(CostPart::lines, 1, words::cost_name(line.name), line.per_year,
                                 line_reason(line, speaker.formatter())));
     }
     if (!costs.electricity_per_year) {

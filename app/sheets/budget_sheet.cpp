@@ -3,6 +3,7 @@
 
 #include "app/sheets/contents.hpp"
 #include "app/words/capitals.hpp"
+#include "app/words/cost_names.hpp"
 #include "app/words/verdicts.hpp"
 #include "core/assess/cost_lines.hpp"
 
@@ -71,7 +72,7 @@ void add_running(Content& content, const Request& request)
     const assess::Costs& costs = request.assessment.costs;
     Table table{money_columns(QObject::tr("In a year")), {}};
     for (const assess::CostLine& line : assess::merged_by_name(costs.lines)) {
-        table.rows.push_back(money_row(QString::fromStdString(line.name), line.per_year, request.formatter));
+        table.rows.push_back(money_row(words::cost_name(line.name), line.per_year, request.formatter));
     }
     table.rows.push_back(
         money_row(QObject::tr("In a year, all together"), costs.running_per_year, request.formatter, true));

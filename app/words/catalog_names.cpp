@@ -27,6 +27,7 @@ void translate_names(catalog::Catalog& catalog)
         translate_name(rule.title);
     }
     translate_name(catalog.prices.title);
+    translate_name(catalog.prices.place);
     for (catalog::Item& item : catalog.prices.items) {
         translate_name(item.name);
         for (catalog::Pack& pack : item.packs) {

@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <utility>
 
@@ -88,7 +89,7 @@ QString with_unit(const QString& number, const DisplayUnit& unit, const QLocale&
         const bool tight = locale.language() == QLocale::English || locale.language() == QLocale::C;
         return number + (tight ? QString() : QStringLiteral(" ")) + locale.percent();
     }
-    return number + (unit.spaced ? QStringLiteral(" ") : QString()) + unit.symbol;
+    return number + (unit.spaced ? QStringLiteral(" ") : QString()) + spoken(unit.symbol);
 }
 
 // Two ends with one mark between them; a minus sign beside a dash is hard to read.
@@ -103,6 +104,18 @@ QString not_known()
 }
 
 } // namespace
+
+QString spoken(const QString& symbol)
+{
+    static constexpr std::array words{QT_TRANSLATE_NOOP("numbers", "days"), QT_TRANSLATE_NOOP("numbers", "weeks"),
+                                      QT_TRANSLATE_NOOP("numbers", "months"), QT_TRANSLATE_NOOP("numbers", "years")};
+    for (const char* word : words) {
+        if (symbol == QLatin1String(word)) {
+            return Said::tr(word);
+        }
+    }
+    return symbol;
+}
 
 Formatter::Formatter(UnitSystem system, const QLocale& locale) : system_(system), locale_(locale) {}
 
@@ -161,7 +174,7 @@ QString Formatter::about(double stored, Quantity quantity) const
 QString Formatter::unit(Quantity quantity) const
 {
     const DisplayUnit unit = display_unit(quantity, system_);
-    return unit.symbol == QStringLiteral("%") ? locale_.percent() : unit.symbol;
+    return unit.symbol == QStringLiteral("%") ? locale_.percent() : spoken(unit.symbol);
 }
 
 QString Formatter::span(const Range& range, Quantity quantity) const
@@ -291,7 +304,7 @@ QString Formatter::money(const MoneyRange& range) const
 
 QString Formatter::date(const QDate& date) const
 {
-    return date.isValid() ? locale_.toString(date, QStringLiteral("d MMM yyyy")) : not_known();
+    return date.isValid() ? locale_.toString(date, Said::tr("d MMM yyyy", "as QLocale writes dates")) : not_known();
 }
 
 QString Formatter::iso_date(const std::string& date) const

@@ -179,6 +179,10 @@ std::optional<double> one_amount(const QString& tidy, Quantity quantity, const Q
         const DisplayUnit unit = display_unit(quantity, system);
         return (*value - unit.offset) / unit.factor;
     }
+    const DisplayUnit shown = display_unit(quantity, system);
+    if (typed.unit == spoken(shown.symbol).toLower().remove(QLatin1Char(' '))) { // a word of the reader's language
+        return (*value - shown.offset) / shown.factor;
+    }
     const Written* written = find_written(typed.unit, quantity);
     return written != nullptr ? std::optional((*value - written->offset) * written->factor) : std::nullopt;
 }

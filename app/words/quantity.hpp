@@ -48,6 +48,9 @@ struct DisplayUnit {
     bool spaced = true; // "12 cm" but "40%"
 };
 
+// A unit's symbol as it is read: those that are words ("years") in the reader's language, the others as they are.
+QString spoken(const QString& symbol);
+
 DisplayUnit display_unit(Quantity quantity, UnitSystem system);
 
 // The quantity that a short form of core's ("m", "degC", "K", "W/m2", "1") stands for; nullopt for a currency

@@ -513,7 +513,7 @@
     </message>
     <message>
         <source>Shell</source>
-        <translation>Leeres Becken</translation>
+        <translation>Leeres Terrarium</translation>
     </message>
     <message>
         <source>Volume of the panels times their density.</source>
@@ -533,7 +533,7 @@
     </message>
     <message>
         <source>Shell, bed, water, animals and the furniture whose weight is stated.</source>
-        <translation>Becken, Bodengrund, Wasser, Tiere und die Einrichtung, deren Gewicht angegeben ist.</translation>
+        <translation>Terrarium, Bodengrund, Wasser, Tiere und die Einrichtung, deren Gewicht angegeben ist.</translation>
     </message>
     <message>
         <source>Pressure under the footprint</source>
@@ -1475,6 +1475,151 @@ Zielwert %4</translation>
         <source>No winter rest is asked for in this plan.</source>
         <translation>In diesem Plan wird keine Winterruhe verlangt.</translation>
     </message>
+    <message>
+        <source>%1, night</source>
+        <translation>%1, nachts</translation>
+    </message>
+    <message>
+        <source>Read with</source>
+        <translation>Ablesen mit</translation>
+    </message>
+    <message>
+        <source>Should be</source>
+        <translation>Soll</translation>
+    </message>
+    <message>
+        <source>My reading</source>
+        <translation>Mein Messwert</translation>
+    </message>
+    <message>
+        <source>Humidity, cool side</source>
+        <translation>Luftfeuchte, kühle Seite</translation>
+    </message>
+    <message>
+        <source>Hygrometer at ground level</source>
+        <translation>Hygrometer in Bodennähe</translation>
+    </message>
+    <message>
+        <source>Thermostat</source>
+        <translation>Thermostat</translation>
+    </message>
+    <message>
+        <source>Lamps</source>
+        <translation>Lampen</translation>
+    </message>
+    <message>
+        <source>Timer</source>
+        <translation>Zeitschaltuhr</translation>
+    </message>
+    <message>
+        <source>Lamps on and off</source>
+        <translation>Lampen an und aus</translation>
+    </message>
+    <message>
+        <source>Set-point of %1</source>
+        <translation>Sollwert (%1)</translation>
+    </message>
+    <message>
+        <source>Every day</source>
+        <translation>Jeden Tag</translation>
+    </message>
+    <message>
+        <source>Every week, and at intervals of some days</source>
+        <translation>Jede Woche und alle paar Tage</translation>
+    </message>
+    <message>
+        <source>Every month</source>
+        <translation>Jeden Monat</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Wie</translation>
+    </message>
+    <message>
+        <source>Last done on</source>
+        <translation>Zuletzt erledigt am</translation>
+    </message>
+    <message>
+        <source>When the power fails</source>
+        <translation>Bei Stromausfall</translation>
+    </message>
+    <message>
+        <source>%1: hours until it is too cold, not known</source>
+        <translation>%1: nach wie vielen Stunden es zu kalt ist, ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>When to call a reptile vet</source>
+        <translation>Wann ein reptilienkundiger Tierarzt nötig ist</translation>
+    </message>
+    <message>
+        <source>The same day: breathing with an open mouth or with bubbles; a prolapse; a burn; a leg that bears no weight; swollen eyes in an animal that hardly moves; a soft jaw or trembling; bleeding; a fall on the shell.</source>
+        <translation>Noch am selben Tag: Atmen mit offenem Maul oder mit Bläschen; ein Vorfall an der Kloake; eine Verbrennung; ein Bein, das nicht belastet wird; geschwollene Augen bei einem Tier, das sich kaum bewegt; ein weicher Kiefer oder Zittern; eine Blutung; ein Sturz auf den Panzer.</translation>
+    </message>
+    <message>
+        <source>Within days: no food for two weeks (a snake outside its shed: four to six); a tenth of the weight lost; shed skin left on eyes or toes; watery droppings for two days; a shell that softens.</source>
+        <translation>Innerhalb weniger Tage: seit zwei Wochen nichts gefressen (bei einer Schlange außerhalb der Häutung vier bis sechs); ein Zehntel des Gewichts verloren; Häutungsreste an Augen oder Zehen; seit zwei Tagen wässriger Kot; ein Panzer, der weich wird.</translation>
+    </message>
+    <message>
+        <source>Reptile vet, telephone</source>
+        <translation>Reptilienkundiger Tierarzt, Telefon</translation>
+    </message>
+    <message>
+        <source>At night and on holidays</source>
+        <translation>Nachts und an Feiertagen</translation>
+    </message>
+    <message>
+        <source>Who looks after them when I am away</source>
+        <translation>Wer die Tiere versorgt, wenn ich weg bin</translation>
+    </message>
+    <message>
+        <source>Running card</source>
+        <translation>Pflegekarte</translation>
+    </message>
+    <message>
+        <source>For the whole room</source>
+        <translation>Für den ganzen Raum</translation>
+    </message>
+    <message>
+        <source>%1; at the earliest on %2</source>
+        <translation>%1; frühestens am %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>month and year</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>On the</source>
+        <translation>Am</translation>
+    </message>
+    <message>
+        <source>Every month, from %1 on</source>
+        <translation>Jeden Monat, ab %1</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>On single days</source>
+        <translation>An einzelnen Tagen</translation>
+    </message>
+    <message>
+        <source>The year</source>
+        <translation>Das Jahr</translation>
+    </message>
+    <message>
+        <source>What is done every day or every week stands on the running card. Replacements go by usual lives: sooner where a lamp fails, a meter reads too little or a bed smells. What is done on a day that a month lacks is done on its last.</source>
+        <translation>Was jeden Tag oder jede Woche zu tun ist, steht auf der Pflegekarte. Ersetzt wird nach der üblichen Lebensdauer: früher, wenn eine Lampe ausfällt, ein Messgerät zu wenig anzeigt oder ein Bodengrund riecht. Was auf einen Tag fällt, den ein Monat nicht hat, wird an dessen letztem Tag erledigt.</translation>
+    </message>
+    <message>
+        <source>see the year</source>
+        <translation>siehe Jahr</translation>
+    </message>
 </context>
 <context>
     <name>catalog</name>
@@ -2370,6 +2515,21 @@ Zielwert %4</translation>
         <source>one animal</source>
         <translation>ein Tier</translation>
     </message>
+    <message>
+        <source>invented</source>
+        <translation>erfunden</translation>
+    </message>
+</context>
+<context>
+    <name>costs</name>
+    <message>
+        <source>electricity</source>
+        <translation>Strom</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>Wasser</translation>
+    </message>
 </context>
 <context>
     <name>courses</name>
@@ -3105,7 +3265,7 @@ Zielwert %4</translation>
     <name>loam::desk::BoxPage</name>
     <message>
         <source>Box</source>
-        <translation>Becken</translation>
+        <translation>Terrarium</translation>
     </message>
     <message>
         <source>Name</source>
@@ -3393,6 +3553,65 @@ Zielwert %4</translation>
     <message>
         <source>Again after</source>
         <translation>Erneut nach</translation>
+    </message>
+</context>
+<context>
+    <name>loam::desk::CalendarDialog</name>
+    <message>
+        <source>Care calendar</source>
+        <translation>Pflegekalender</translation>
+    </message>
+    <message>
+        <source>First day of care</source>
+        <translation>Erster Pflegetag</translation>
+    </message>
+    <message>
+        <source>&amp;First day of care:</source>
+        <translation>&amp;Erster Pflegetag:</translation>
+    </message>
+    <message>
+        <source>What is done, how often, and first on which day</source>
+        <translation>Was getan wird, wie oft und zuerst an welchem Tag</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>How often</source>
+        <translation>Wie oft</translation>
+    </message>
+    <message>
+        <source>First on</source>
+        <translation>Zuerst am</translation>
+    </message>
+    <message>
+        <source>What to do, and why</source>
+        <translation>Was zu tun ist und warum</translation>
+    </message>
+    <message>
+        <source>&amp;Save for a calendar program…</source>
+        <translation>Für ein Kalenderprogramm &amp;speichern…</translation>
+    </message>
+    <message>
+        <source>The file is read by calendar programs (iCalendar). Reading it in again replaces what it said before, as long as the plan&apos;s title stays the same. Give it a calendar of its own.</source>
+        <translation>Kalenderprogramme lesen die Datei ein (iCalendar). Erneutes Einlesen ersetzt das Frühere, solange der Titel des Plans derselbe bleibt. Am besten einen eigenen Kalender dafür anlegen.</translation>
+    </message>
+    <message>
+        <source>Save the calendar</source>
+        <translation>Kalender speichern</translation>
+    </message>
+    <message>
+        <source>Calendars (*.ics);;All files (*)</source>
+        <translation>Kalender (*.ics);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>care</source>
+        <translation>Pflege</translation>
+    </message>
+    <message>
+        <source>The calendar was not saved</source>
+        <translation>Der Kalender wurde nicht gespeichert</translation>
     </message>
 </context>
 <context>
@@ -3962,7 +4181,7 @@ Zielwert %4</translation>
     </message>
     <message>
         <source>The box</source>
-        <translation>Das Becken</translation>
+        <translation>Das Terrarium</translation>
     </message>
     <message>
         <source>What heats and lights it</source>
@@ -4060,7 +4279,7 @@ Zielwert %4</translation>
     </message>
     <message>
         <source>Box</source>
-        <translation>Becken</translation>
+        <translation>Terrarium</translation>
     </message>
     <message>
         <source>Bed</source>
@@ -4102,12 +4321,12 @@ Zielwert %4</translation>
         <translation>Gewichte nach Tagen</translation>
     </message>
     <message>
-        <source>Length, %1 (dashed: what published growth makes expected)</source>
-        <translation>Länge, %1 (gestrichelt: nach veröffentlichtem Wachstum zu erwarten)</translation>
-    </message>
-    <message>
         <source>Weight, %1</source>
         <translation>Gewicht, %1</translation>
+    </message>
+    <message>
+        <source>Length, %1 (dashed: published growth)</source>
+        <translation>Länge, %1 (gestrichelt: veröffentlicht)</translation>
     </message>
 </context>
 <context>
@@ -4326,7 +4545,7 @@ Zielwert %4</translation>
     </message>
     <message>
         <source>Light</source>
-        <translation>Licht</translation>
+        <translation>Hell</translation>
     </message>
     <message>
         <source>Dark</source>
@@ -5108,10 +5327,6 @@ Zielwert %4</translation>
         <translation>Raum bei Hitzewelle</translation>
     </message>
     <message>
-        <source>Room&apos;s loss per kelvin, if boxes warm it</source>
-        <translation>Raumverlust je Kelvin, wenn Terrarien ihn heizen</translation>
-    </message>
-    <message>
         <source>Sun reaches the box</source>
         <translation>Sonne trifft das Terrarium</translation>
     </message>
@@ -5238,6 +5453,10 @@ Zielwert %4</translation>
     <message>
         <source>Rated load, by its maker</source>
         <translation>Tragkraft laut Hersteller</translation>
+    </message>
+    <message>
+        <source>Loss of the room per kelvin</source>
+        <translation>Wärmeverlust je Kelvin</translation>
     </message>
 </context>
 <context>
@@ -5718,6 +5937,14 @@ Zielwert %4</translation>
     <message>
         <source>&amp;What the words mean</source>
         <translation>&amp;Was die Wörter bedeuten</translation>
+    </message>
+    <message>
+        <source>Save the &amp;calendar…</source>
+        <translation>&amp;Kalender speichern…</translation>
+    </message>
+    <message>
+        <source>What has to be done on which day, as a list and as a file for calendar programs.</source>
+        <translation>Was an welchem Tag zu tun ist, als Liste und als Datei für Kalenderprogramme.</translation>
     </message>
 </context>
 <context>
@@ -6312,6 +6539,27 @@ Zielwert %4</translation>
         <source>%1, typically %2</source>
         <translation>%1, üblich %2</translation>
     </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>weeks</source>
+        <translation>Wochen</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>Monate</translation>
+    </message>
+    <message>
+        <source>years</source>
+        <translation>Jahre</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <comment>as QLocale writes dates</comment>
+        <translation>d. MMM yyyy</translation>
+    </message>
 </context>
 <context>
     <name>places</name>
@@ -6553,7 +6801,7 @@ Zielwert %4</translation>
     </message>
     <message>
         <source>box</source>
-        <translation>Becken</translation>
+        <translation>Terrarium</translation>
     </message>
     <message>
         <source>length</source>
@@ -7798,7 +8046,7 @@ Zielwert %4</translation>
     </message>
     <message>
         <source>  Box</source>
-        <translation>  Becken</translation>
+        <translation>  Terrarium</translation>
     </message>
     <message>
         <source>%1 × %2 × %3</source>
@@ -7850,11 +8098,11 @@ Zielwert %4</translation>
     </message>
     <message>
         <source>%1: the box is too small for its animals; a larger one of a usual size was taken.</source>
-        <translation>%1: Das Becken ist für die Tiere zu klein; ein größeres in üblicher Größe wurde genommen.</translation>
+        <translation>%1: Das Terrarium ist für die Tiere zu klein; ein größeres in üblicher Größe wurde genommen.</translation>
     </message>
     <message>
         <source>%1: the box is too small for its animals, and stayed as it is: no usual size is enough, or it was to be kept.</source>
-        <translation>%1: Das Becken ist für die Tiere zu klein und blieb, wie es ist: Keine übliche Größe reicht, oder es sollte bleiben.</translation>
+        <translation>%1: Das Terrarium ist für die Tiere zu klein und blieb, wie es ist: Keine übliche Größe reicht, oder es sollte bleiben.</translation>
     </message>
     <message>
         <source>%1: its climate can&apos;t be computed from what the plan states, so it was left as it is.</source>
@@ -10875,10 +11123,6 @@ Zielwert %4</translation>
         <translation>am Tag</translation>
     </message>
     <message>
-        <source>days, at least</source>
-        <translation>Tage, mindestens</translation>
-    </message>
-    <message>
         <source>days, at most</source>
         <translation>Tage, höchstens</translation>
     </message>
@@ -10949,6 +11193,402 @@ Zielwert %4</translation>
     <message>
         <source>The newest weight against the greatest of the year before it.</source>
         <translation>Das neueste Gewicht gegen das größte im Jahr davor.</translation>
+    </message>
+    <message>
+        <source>days between two looks at the animals</source>
+        <translation>Tage zwischen zwei Sichtkontrollen der Tiere</translation>
+    </message>
+    <message>
+        <source>days between two weighings</source>
+        <translation>Tage zwischen zwei Wägungen</translation>
+    </message>
+    <message>
+        <source>days between two weighings of a new animal</source>
+        <translation>Tage zwischen zwei Wägungen eines neuen Tieres</translation>
+    </message>
+    <message>
+        <source>how long an animal counts as new</source>
+        <translation>wie lange ein Tier als neu gilt</translation>
+    </message>
+    <message>
+        <source>days between two checks of the body</source>
+        <translation>Tage zwischen zwei Körperkontrollen</translation>
+    </message>
+    <message>
+        <source>days between two baths</source>
+        <translation>Tage zwischen zwei Bädern</translation>
+    </message>
+    <message>
+        <source>days between two rounds of spot cleaning</source>
+        <translation>Tage zwischen zwei Teilreinigungen</translation>
+    </message>
+    <message>
+        <source>days between two disinfections</source>
+        <translation>Tage zwischen zwei Desinfektionen</translation>
+    </message>
+    <message>
+        <source>days until the bed is turned again</source>
+        <translation>Tage bis zum nächsten Umgraben des Bodengrunds</translation>
+    </message>
+    <message>
+        <source>days until a new animal sees a vet</source>
+        <translation>Tage bis zum ersten Tierarztbesuch eines neuen Tieres</translation>
+    </message>
+    <message>
+        <source>the days of a quarantine</source>
+        <translation>Dauer einer Quarantäne in Tagen</translation>
+    </message>
+    <message>
+        <source>days between two tests of a thermostat</source>
+        <translation>Tage zwischen zwei Prüfungen eines Thermostats</translation>
+    </message>
+    <message>
+        <source>days between two tests of a residual-current device</source>
+        <translation>Tage zwischen zwei Prüfungen eines FI-Schutzschalters (RCD)</translation>
+    </message>
+    <message>
+        <source>how long the battery of a thermometer lasts</source>
+        <translation>wie lange die Batterie eines Thermometers hält</translation>
+    </message>
+    <message>
+        <source>days between two cleanings of a mister</source>
+        <translation>Tage zwischen zwei Reinigungen einer Beregnungsanlage</translation>
+    </message>
+    <message>
+        <source>days between two readings of the UV</source>
+        <translation>Tage zwischen zwei UV-Messungen</translation>
+    </message>
+    <message>
+        <source>days between two tests of the smoke alarm</source>
+        <translation>Tage zwischen zwei Prüfungen des Rauchmelders</translation>
+    </message>
+    <message>
+        <source>Look at the animals and read the thermometers</source>
+        <translation>Nach den Tieren sehen und die Thermometer ablesen</translation>
+    </message>
+    <message>
+        <source>Change the water</source>
+        <translation>Wasser wechseln</translation>
+    </message>
+    <message>
+        <source>Top up the bowls</source>
+        <translation>Wasserschalen auffüllen</translation>
+    </message>
+    <message>
+        <source>Mist</source>
+        <translation>Sprühen</translation>
+    </message>
+    <message>
+        <source>Clean the mister</source>
+        <translation>Beregnungsanlage reinigen</translation>
+    </message>
+    <message>
+        <source>Water the bed</source>
+        <translation>Bodengrund gießen</translation>
+    </message>
+    <message>
+        <source>Remove droppings and leftovers</source>
+        <translation>Kot und Futterreste entfernen</translation>
+    </message>
+    <message>
+        <source>Clean and disinfect bowls and furnishings</source>
+        <translation>Schalen und Einrichtung reinigen und desinfizieren</translation>
+    </message>
+    <message>
+        <source>Sift and turn the bed, top it up</source>
+        <translation>Bodengrund durchsieben, umgraben und auffüllen</translation>
+    </message>
+    <message>
+        <source>Set the timer of the lamps: {on} to {off}</source>
+        <translation>Zeitschaltuhr der Lampen einstellen: {on} bis {off}</translation>
+    </message>
+    <message>
+        <source>The enclosure may be outgrown</source>
+        <translation>Das Terrarium ist vielleicht zu klein geworden</translation>
+    </message>
+    <message>
+        <source>Quarantine of a new animal may end</source>
+        <translation>Die Quarantäne eines neuen Tieres kann enden</translation>
+    </message>
+    <message>
+        <source>Feeding of {species}: decide how often</source>
+        <translation>Fütterung ({species}): festlegen, wie oft</translation>
+    </message>
+    <message>
+        <source>Feed {species}: {food}</source>
+        <translation>Füttern ({species}): {food}</translation>
+    </message>
+    <message>
+        <source>Food of {species} for a month</source>
+        <translation>Futter für einen Monat: {species}</translation>
+    </message>
+    <message>
+        <source>Bathe {species}</source>
+        <translation>Baden: {species}</translation>
+    </message>
+    <message>
+        <source>Weigh the new {species}</source>
+        <translation>Wiegen (neues Tier): {species}</translation>
+    </message>
+    <message>
+        <source>Weigh {species}</source>
+        <translation>Wiegen: {species}</translation>
+    </message>
+    <message>
+        <source>Check beak, claws and shell of {species}</source>
+        <translation>Schnabel, Krallen und Panzer kontrollieren: {species}</translation>
+    </message>
+    <message>
+        <source>Check claws, toes and skin of {species}</source>
+        <translation>Krallen, Zehen und Haut kontrollieren: {species}</translation>
+    </message>
+    <message>
+        <source>Check skin, eyes and mouth of {species}</source>
+        <translation>Haut, Augen und Maul kontrollieren: {species}</translation>
+    </message>
+    <message>
+        <source>Check skin and weight of {species}</source>
+        <translation>Haut und Gewicht kontrollieren: {species}</translation>
+    </message>
+    <message>
+        <source>First check of {species} by a reptile vet</source>
+        <translation>Erste Untersuchung beim reptilienkundigen Tierarzt: {species}</translation>
+    </message>
+    <message>
+        <source>Yearly check of {species} by a reptile vet</source>
+        <translation>Jährliche Untersuchung beim reptilienkundigen Tierarzt: {species}</translation>
+    </message>
+    <message>
+        <source>Vet&apos;s check of {species} before the winter rest</source>
+        <translation>Untersuchung beim Tierarzt vor der Winterruhe: {species}</translation>
+    </message>
+    <message>
+        <source>Winter rest of {species} begins: no food from today</source>
+        <translation>Winterruhe beginnt, ab heute kein Futter: {species}</translation>
+    </message>
+    <message>
+        <source>{species} goes into the cold</source>
+        <translation>Einwintern, die Kälte beginnt: {species}</translation>
+    </message>
+    <message>
+        <source>Weigh {species} in its winter rest</source>
+        <translation>Wiegen in der Winterruhe: {species}</translation>
+    </message>
+    <message>
+        <source>Begin to warm {species} up</source>
+        <translation>Mit dem Aufwärmen beginnen: {species}</translation>
+    </message>
+    <message>
+        <source>Winter rest of {species} is over</source>
+        <translation>Winterruhe ist vorbei: {species}</translation>
+    </message>
+    <message>
+        <source>Test the thermostat of {where}</source>
+        <translation>Thermostat prüfen: {where}</translation>
+    </message>
+    <message>
+        <source>Read the UV of {where} with a meter</source>
+        <translation>UV mit einem Messgerät messen: {where}</translation>
+    </message>
+    <message>
+        <source>Test the residual-current device</source>
+        <translation>FI-Schutzschalter (RCD) prüfen</translation>
+    </message>
+    <message>
+        <source>Test the smoke alarm</source>
+        <translation>Rauchmelder prüfen</translation>
+    </message>
+    <message>
+        <source>Change the batteries of thermometers and hygrometers</source>
+        <translation>Batterien von Thermometern und Hygrometern wechseln</translation>
+    </message>
+    <message>
+        <source>Change the cartridge of the water filter</source>
+        <translation>Kartusche des Wasserfilters wechseln</translation>
+    </message>
+    <message>
+        <source>Replace: {item}</source>
+        <translation>Ersetzen: {item}</translation>
+    </message>
+    <message>
+        <source>Replace: {item} (its UV fades)</source>
+        <translation>Ersetzen: {item} (das UV lässt nach)</translation>
+    </message>
+    <message>
+        <source>Replace the bed: {item}</source>
+        <translation>Bodengrund wechseln: {item}</translation>
+    </message>
+    <message>
+        <source>Renew the price list</source>
+        <translation>Preisliste erneuern</translation>
+    </message>
+    <message>
+        <source>Work the plan out anew and save the calendar again</source>
+        <translation>Plan neu berechnen und Kalender neu speichern</translation>
+    </message>
+    <message>
+        <source>Every animal is awake, breathes with its mouth closed and moves as usual; lamps and heaters work; both thermometers read what they should. A lamp that has failed is replaced the same day.</source>
+        <translation>Jedes Tier ist wach, atmet mit geschlossenem Maul und bewegt sich wie gewohnt; Lampen und Heizer funktionieren; beide Thermometer zeigen, was sie sollen. Eine ausgefallene Lampe noch am selben Tag ersetzen.</translation>
+    </message>
+    <message>
+        <source>Pour the bowls out, scrub and rinse them, and fill in {water} of fresh lukewarm water[, with {conditioner} of conditioner]. Change it at once where it is fouled.</source>
+        <translation>Wasserschalen ausleeren, ausbürsten, ausspülen und {water} frisches, lauwarmes Wasser einfüllen[, dazu {conditioner} Wasseraufbereiter]. Verschmutztes Wasser sofort wechseln.</translation>
+    </message>
+    <message>
+        <source>See that the water is clean and as deep as planned; about {water} a day evaporate.</source>
+        <translation>Darauf achten, dass das Wasser sauber und so tief ist wie geplant; am Tag verdunsten etwa {water}.</translation>
+    </message>
+    <message>
+        <source>Spray {water} a day[, in {times} goes], most of it over the cool side, and not on hot lamps or sockets. Between two mistings the top of the bed may dry.</source>
+        <translation>Am Tag {water} sprühen[, verteilt auf {times} Sprühgänge], das meiste über der kühlen Seite und nicht auf heiße Lampen, Fassungen oder Steckdosen. Zwischen zwei Sprühgängen darf die Oberfläche des Bodengrunds abtrocknen.</translation>
+    </message>
+    <message>
+        <source>Empty it, rinse the tank and the nozzles, and fill it with fresh water. It draws about {water} a day. Unplug it first.</source>
+        <translation>Zuerst ausstecken. Die Anlage leeren, Tank und Düsen ausspülen und frisches Wasser einfüllen. Sie verbraucht etwa {water} am Tag.</translation>
+    </message>
+    <message>
+        <source>Pour {water} into the bed on the cool side, away from lamps, mats and sockets. Feel the bed first: none where it is still wet.</source>
+        <translation>Auf der kühlen Seite {water} in den Bodengrund gießen, abseits von Lampen, Heizmatten und Steckdosen. Den Bodengrund vorher befühlen: Wo er noch nass ist, nicht gießen.</translation>
+    </message>
+    <message>
+        <source>Take out droppings, what is left of the food, and wet patches of the bed.</source>
+        <translation>Kot, Futterreste und nasse Stellen des Bodengrunds herausnehmen.</translation>
+    </message>
+    <message>
+        <source>Wash them outside the kitchen, disinfect them, and rinse until nothing smells. No phenols. The animal stays away from it until all is dry.</source>
+        <translation>Außerhalb der Küche waschen, desinfizieren und nachspülen, bis nichts mehr riecht. Keine phenolhaltigen Mittel. Das Tier bleibt fern, bis alles trocken ist.</translation>
+    </message>
+    <message>
+        <source>Sift out what is fouled, turn the upper part, and fill up to the planned depth. Change the whole bed at once where it smells or has mites or mould. Look for eggs and for a buried animal first.</source>
+        <translation>Verschmutztes aussieben, die obere Schicht umgraben und bis zur geplanten Höhe auffüllen. Riecht der Bodengrund oder hat er Milben oder Schimmel, sofort alles wechseln. Vorher nach Eiern und nach einem eingegrabenen Tier suchen.</translation>
+    </message>
+    <message>
+        <source>On at {on}, off at {off}, so that the hours of light follow the year.</source>
+        <translation>An um {on}, aus um {off}, damit die Lichtdauer dem Jahr folgt.</translation>
+    </message>
+    <message>
+        <source>By the fastest published growth the animals reach about now what this enclosure can hold. Measure them, state their length in the plan, and have it worked out anew.</source>
+        <translation>Nach dem schnellsten veröffentlichten Wachstum erreichen die Tiere etwa jetzt die Größe, für die dieses Terrarium noch reicht. Die Tiere messen, ihre Länge im Plan eintragen und ihn neu berechnen lassen.</translation>
+    </message>
+    <message>
+        <source>Only where an animal was new on the first day, has been by itself with tools of its own, and a vet has found nothing in its droppings: {days} are usual. The count begins anew when another animal joins.</source>
+        <translation>Nur wenn ein Tier am ersten Tag neu war, für sich allein und mit eigenem Werkzeug gehalten wurde und ein Tierarzt in seinem Kot nichts gefunden hat. Üblich: {days}. Kommt ein weiteres Tier dazu, beginnt die Zählung von vorn.</translation>
+    </message>
+    <message>
+        <source>Write down on which days {food} are given and how much. What is left is taken out the same day.</source>
+        <translation>Aufschreiben, an welchen Tagen es Futter gibt ({food}) und wie viel. Reste noch am selben Tag herausnehmen.</translation>
+    </message>
+    <message>
+        <source>One for each animal, {prey} in all, thawed outside the kitchen. None to an animal that is about to shed. What is not eaten is taken out the same day.</source>
+        <translation>Ein Futtertier je Tier, insgesamt {prey}, außerhalb der Küche aufgetaut. Keines für ein Tier, das kurz vor der Häutung steht. Was nicht gefressen wird, noch am selben Tag herausnehmen.</translation>
+    </message>
+    <message>
+        <source>For a month about {monthly} {food}[, and {calcium} of calcium powder].</source>
+        <translation>Für einen Monat etwa {monthly} {food}[ und {calcium} Kalziumpulver].</translation>
+    </message>
+    <message>
+        <source>Ten to fifteen minutes in shallow lukewarm water that it can stand in, never left alone. Hatchlings more often: ask a reptile vet.</source>
+        <translation>Zehn bis fünfzehn Minuten in flachem, lauwarmem Wasser, in dem das Tier stehen kann, nie unbeaufsichtigt. Schlüpflinge öfter: einen reptilienkundigen Tierarzt fragen.</translation>
+    </message>
+    <message>
+        <source>Write the weight down, always at the same time of day. A loss of a tenth is a reason for a reptile vet within days.</source>
+        <translation>Das Gewicht aufschreiben, immer zur selben Tageszeit. Ein Zehntel weniger ist ein Grund, innerhalb weniger Tage zum reptilienkundigen Tierarzt zu gehen.</translation>
+    </message>
+    <message>
+        <source>Write the weight down, always at the same time of day. A loss of a tenth is a reason for a reptile vet within days. Measure the length too, and state both in the plan.</source>
+        <translation>Das Gewicht aufschreiben, immer zur selben Tageszeit. Ein Zehntel weniger ist ein Grund, innerhalb weniger Tage zum reptilienkundigen Tierarzt zu gehen. Auch die Länge messen und beides im Plan eintragen.</translation>
+    </message>
+    <message>
+        <source>Beak and claws of the usual length, eyes and nose clear, the shell hard and without soft or smelling places. A vet trims what is too long.</source>
+        <translation>Schnabel und Krallen normal lang, Augen und Nase klar, der Panzer hart und ohne weiche oder riechende Stellen. Was zu lang ist, kürzt ein Tierarzt.</translation>
+    </message>
+    <message>
+        <source>Claws of the usual length, no remains of shed skin about toes and tail, jaw firm, eyes clear. A vet trims what is too long.</source>
+        <translation>Krallen normal lang, keine Häutungsreste an Zehen und Schwanz, Kiefer fest, Augen klar. Was zu lang ist, kürzt ein Tierarzt.</translation>
+    </message>
+    <message>
+        <source>The last shed skin in one piece with both eye caps and the tip of the tail, no mites, mouth closed and clean.</source>
+        <translation>Die letzte Haut in einem Stück, mit beiden Augenkappen und der Schwanzspitze; keine Milben, Maul geschlossen und sauber.</translation>
+    </message>
+    <message>
+        <source>Skin smooth and of the usual colour, no sores, belly neither sunken nor swollen. Touch it only with clean wet hands or rinsed gloves.</source>
+        <translation>Haut glatt und von gewohnter Farbe, keine wunden Stellen, Bauch weder eingefallen noch geschwollen. Nur mit sauberen, nassen Händen oder abgespülten Handschuhen anfassen.</translation>
+    </message>
+    <message>
+        <source>Where the animal is new, or no vet has seen it yet: within {days}, with a faecal sample. Bring its weights.</source>
+        <translation>Wenn das Tier neu ist oder noch kein Tierarzt es gesehen hat: höchstens {days} damit warten, eine Kotprobe und die Gewichtsliste mitbringen.</translation>
+    </message>
+    <message>
+        <source>With a faecal sample and the list of its weights. Usual visits in a year: {visits}.</source>
+        <translation>Mit Kotprobe und Gewichtsliste. Übliche Besuche im Jahr: {visits}.</translation>
+    </message>
+    <message>
+        <source>With a faecal sample. Without it, or where it is ill, thin or in its first winter, the animal stays warm.</source>
+        <translation>Mit einer Kotprobe. Ohne Untersuchung bleibt das Tier warm, ebenso wenn es krank, mager oder in seinem ersten Winter ist.</translation>
+    </message>
+    <message>
+        <source>Water to drink and baths go on, so that the gut empties. The sheet “Winter rest” has the weeks.</source>
+        <translation>Trinkwasser und Bäder gibt es weiter, damit sich der Darm leert. Die Wochen stehen auf dem Blatt „Winterruhe“.</translation>
+    </message>
+    <message>
+        <source>From today at {cold}, dark and even; read the thermometer every day.</source>
+        <translation>Ab heute bei {cold}, dunkel und gleichmäßig; das Thermometer jeden Tag ablesen.</translation>
+    </message>
+    <message>
+        <source>Ask a vet below {ask_below}; end the rest below {stop_below}. End it too where the animal is wet, wakes or passes urine.</source>
+        <translation>Unter {ask_below} einen Tierarzt fragen, unter {stop_below} die Ruhe beenden. Sie auch beenden, wenn das Tier nass ist, aufwacht oder Urin absetzt.</translation>
+    </message>
+    <message>
+        <source>Warmth and light rise evenly to the usual; water to drink and to bathe in first.</source>
+        <translation>Wärme und Licht gleichmäßig auf das Gewohnte steigern; zuerst Wasser zum Trinken und Baden geben.</translation>
+    </message>
+    <message>
+        <source>Food again. One that does not eat within a week or two sees a reptile vet.</source>
+        <translation>Wieder Futter geben. Frisst ein Tier nach ein bis zwei Wochen noch nicht, zum reptilienkundigen Tierarzt gehen.</translation>
+    </message>
+    <message>
+        <source>Warm the probe in your hand: the device has to switch off or grow dim. Lay it back exactly where it was[, set to {setpoint}]. One that goes on heating is unplugged and replaced the same day.</source>
+        <translation>Den Fühler in der Hand wärmen: Das Gerät muss abschalten oder herunterregeln. Den Fühler genau an seinen alten Platz zurücklegen[, Thermostat auf {setpoint}]. Ein Gerät, das weiterheizt, noch am selben Tag ausstecken und ersetzen.</translation>
+    </message>
+    <message>
+        <source>At the height of the animal&apos;s back in the basking place, after half an hour of burning; write it into the plan. Without a meter, go by the date of replacement. Do not look into the lamp.</source>
+        <translation>In Rückenhöhe des Tieres am Sonnenplatz, nach einer halben Stunde Brenndauer; den Wert im Plan eintragen. Ohne Messgerät gilt das Datum für den Ersatz. Nicht in die Lampe sehen.</translation>
+    </message>
+    <message>
+        <source>Push its test button: the power has to go off. Where it does not, unplug the enclosures and call a licensed electrician. Where there is none, have one fitted. Check the timers afterwards.</source>
+        <translation>Die Prüftaste drücken: Der Strom muss abschalten. Tut er das nicht, die Terrarien ausstecken und eine Elektrofachkraft rufen. Fehlt ein solcher Schalter, einen einbauen lassen. Danach die Zeitschaltuhren kontrollieren.</translation>
+    </message>
+    <message>
+        <source>Push the test button of the alarm in the room of the enclosures. Where there is none, fit one.</source>
+        <translation>Die Prüftaste des Melders im Raum der Terrarien drücken. Fehlt einer, einen anbringen.</translation>
+    </message>
+    <message>
+        <source>Afterwards lay them side by side for an hour: those that differ by more than a degree are replaced.</source>
+        <translation>Danach eine Stunde lang nebeneinanderlegen: Geräte, die um mehr als ein Grad abweichen, ersetzen.</translation>
+    </message>
+    <message>
+        <source>[It is good for {life}. ]Sooner where the maker says so or the water tastes of chlorine.</source>
+        <translation>[Sie hält {life}. ]Früher, wenn der Hersteller es vorgibt oder das Wasser nach Chlor schmeckt.</translation>
+    </message>
+    <message>
+        <source>By its usual life it is worn out now, at the earliest on {earliest}. Keep a spare of every lamp. Let lamps cool and unplug them first; lamps with mercury are hazardous waste.</source>
+        <translation>Nach der üblichen Lebensdauer jetzt verbraucht, frühestens am {earliest}. Für jede Lampe eine Ersatzlampe bereithalten. Lampen vorher ausstecken und abkühlen lassen; quecksilberhaltige Lampen sind Sondermüll.</translation>
+    </message>
+    <message>
+        <source>It still shines, but gives less UV than the animals need; at the earliest on {earliest}, and a meter tells. Let it cool and unplug it first; lamps with mercury are hazardous waste.</source>
+        <translation>Leuchtet noch, gibt aber weniger UV ab, als die Tiere brauchen; frühestens am {earliest}, Gewissheit gibt ein Messgerät. Vorher ausstecken und abkühlen lassen; quecksilberhaltige Lampen sind Sondermüll.</translation>
+    </message>
+    <message>
+        <source>[{bed} are filled in. ]At the earliest on {earliest}, and at once where it smells or has mites or mould. Switch off and unplug mats first, and do it outside the kitchen.</source>
+        <translation>[Füllmenge: {bed}. ]Frühestens am {earliest}, und sofort, wenn er riecht oder Milben oder Schimmel hat. Vorher Heizmatten ausschalten und ausstecken; außerhalb der Küche arbeiten.</translation>
+    </message>
+    <message>
+        <source>The prices are of {date}. Older than a year, they say little of what things cost.</source>
+        <translation>Stand der Preise: {date}. Sind sie älter als ein Jahr, sagen sie wenig darüber, was etwas kostet.</translation>
+    </message>
+    <message>
+        <source>State ages, lengths, weights and hours burnt. What has to be replaced is in this calendar until {date} only.</source>
+        <translation>Alter, Längen, Gewichte und Brenndauern angeben. Was zu ersetzen ist, steht in diesem Kalender nur bis {date}.</translation>
     </message>
 </context>
 <context>
@@ -11024,6 +11664,125 @@ Zielwert %4</translation>
     <message>
         <source>%1 decides this range most (%2 of it).</source>
         <translation>Diese Spanne bestimmt vor allem eines: %1 (%2 davon).</translation>
+    </message>
+</context>
+<context>
+    <name>tasks</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>how often is not known</source>
+        <translation>wie oft, ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>once</source>
+        <translation>einmal</translation>
+    </message>
+    <message>
+        <source>%1 times a day</source>
+        <translation>%1-mal am Tag</translation>
+    </message>
+    <message>
+        <source>every day</source>
+        <translation>jeden Tag</translation>
+    </message>
+    <message>
+        <source>every %1 days</source>
+        <translation>alle %1 Tage</translation>
+    </message>
+    <message>
+        <source>every week: %1</source>
+        <translation>jede Woche: %1</translation>
+    </message>
+    <message>
+        <source>every week</source>
+        <translation>jede Woche</translation>
+    </message>
+    <message>
+        <source>every %1 weeks</source>
+        <translation>alle %1 Wochen</translation>
+    </message>
+    <message>
+        <source>every month</source>
+        <translation>jeden Monat</translation>
+    </message>
+    <message>
+        <source>every %1 months</source>
+        <translation>alle %1 Monate</translation>
+    </message>
+    <message>
+        <source>every year</source>
+        <translation>jedes Jahr</translation>
+    </message>
+    <message>
+        <source>every %1 years</source>
+        <translation>alle %1 Jahre</translation>
+    </message>
+    <message>
+        <source>As the plan states it.</source>
+        <translation>Wie im Plan angegeben.</translation>
+    </message>
+    <message>
+        <source>Worked out from the plan.</source>
+        <translation>Aus dem Plan berechnet.</translation>
+    </message>
+    <message>
+        <source>How often is not in the guidance. Decide it, with a reptile vet or an experienced keeper, and write it down.</source>
+        <translation>Wie oft, steht nicht in den Empfehlungen. Mit einem reptilienkundigen Tierarzt oder einem erfahrenen Halter festlegen und aufschreiben.</translation>
+    </message>
+    <message>
+        <source>Why: %1</source>
+        <translation>Grund: %1</translation>
+    </message>
+    <message>
+        <source>Usual are %1 between. Why: %2</source>
+        <translation>Üblicher Abstand: %1. Grund: %2</translation>
+    </message>
+    <message>
+        <source>Wash your hands with soap afterwards, and keep all this out of the kitchen.</source>
+        <translation>Danach die Hände mit Seife waschen und alles hier von der Küche fernhalten.</translation>
+    </message>
+    <message>
+        <source>animals</source>
+        <translation>Tiere</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>Wasser</translation>
+    </message>
+    <message>
+        <source>cleaning</source>
+        <translation>Reinigung</translation>
+    </message>
+    <message>
+        <source>food</source>
+        <translation>Futter</translation>
+    </message>
+    <message>
+        <source>equipment</source>
+        <translation>Technik</translation>
+    </message>
+    <message>
+        <source>replacement</source>
+        <translation>Ersatz</translation>
+    </message>
+    <message>
+        <source>health</source>
+        <translation>Gesundheit</translation>
+    </message>
+    <message>
+        <source>winter rest</source>
+        <translation>Winterruhe</translation>
+    </message>
+    <message>
+        <source>plan and prices</source>
+        <translation>Plan und Preise</translation>
     </message>
 </context>
 <context>

@@ -629,11 +629,11 @@ Valor objetivo %4</translation>
     </message>
     <message>
         <source>Findings (%1)</source>
-        <translation>Resultados (%1)</translation>
+        <translation>Hallazgos (%1)</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation>Resultados</translation>
+        <translation>Hallazgos</translation>
     </message>
     <message>
         <source>Depth of water in %1</source>
@@ -1474,6 +1474,151 @@ Valor objetivo %4</translation>
     <message>
         <source>No winter rest is asked for in this plan.</source>
         <translation>En este plan no se pide ninguna hibernación.</translation>
+    </message>
+    <message>
+        <source>%1, night</source>
+        <translation>%1, noche</translation>
+    </message>
+    <message>
+        <source>Read with</source>
+        <translation>Medir con</translation>
+    </message>
+    <message>
+        <source>Should be</source>
+        <translation>Debe marcar</translation>
+    </message>
+    <message>
+        <source>My reading</source>
+        <translation>Mi lectura</translation>
+    </message>
+    <message>
+        <source>Humidity, cool side</source>
+        <translation>Humedad, lado fresco</translation>
+    </message>
+    <message>
+        <source>Hygrometer at ground level</source>
+        <translation>Higrómetro a ras de suelo</translation>
+    </message>
+    <message>
+        <source>Thermostat</source>
+        <translation>Termostato</translation>
+    </message>
+    <message>
+        <source>Lamps</source>
+        <translation>Estado de las lámparas</translation>
+    </message>
+    <message>
+        <source>Timer</source>
+        <translation>Temporizador</translation>
+    </message>
+    <message>
+        <source>Lamps on and off</source>
+        <translation>Encendido y apagado de las lámparas</translation>
+    </message>
+    <message>
+        <source>Set-point of %1</source>
+        <translation>Temperatura de consigna: %1</translation>
+    </message>
+    <message>
+        <source>Every day</source>
+        <translation>Todos los días</translation>
+    </message>
+    <message>
+        <source>Every week, and at intervals of some days</source>
+        <translation>Cada semana y a intervalos de varios días</translation>
+    </message>
+    <message>
+        <source>Every month</source>
+        <translation>Cada mes</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Cómo</translation>
+    </message>
+    <message>
+        <source>Last done on</source>
+        <translation>Hecho por última vez</translation>
+    </message>
+    <message>
+        <source>When the power fails</source>
+        <translation>Si se corta la luz</translation>
+    </message>
+    <message>
+        <source>%1: hours until it is too cold, not known</source>
+        <translation>%1: no se sabe en cuántas horas hará demasiado frío</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>When to call a reptile vet</source>
+        <translation>Cuándo llamar a un veterinario de reptiles</translation>
+    </message>
+    <message>
+        <source>The same day: breathing with an open mouth or with bubbles; a prolapse; a burn; a leg that bears no weight; swollen eyes in an animal that hardly moves; a soft jaw or trembling; bleeding; a fall on the shell.</source>
+        <translation>El mismo día: respiración con la boca abierta o con burbujas; un prolapso; una quemadura; una pata que no apoya; ojos hinchados en un animal que apenas se mueve; mandíbula blanda o temblores; una hemorragia; una caída sobre el caparazón.</translation>
+    </message>
+    <message>
+        <source>Within days: no food for two weeks (a snake outside its shed: four to six); a tenth of the weight lost; shed skin left on eyes or toes; watery droppings for two days; a shell that softens.</source>
+        <translation>En pocos días: dos semanas sin comer (una serpiente fuera de la muda: de cuatro a seis); una décima parte del peso perdida; restos de muda en los ojos o los dedos; heces líquidas durante dos días; un caparazón que se ablanda.</translation>
+    </message>
+    <message>
+        <source>Reptile vet, telephone</source>
+        <translation>Veterinario de reptiles, teléfono</translation>
+    </message>
+    <message>
+        <source>At night and on holidays</source>
+        <translation>De noche y en festivos</translation>
+    </message>
+    <message>
+        <source>Who looks after them when I am away</source>
+        <translation>Quién los cuida en mi ausencia</translation>
+    </message>
+    <message>
+        <source>Running card</source>
+        <translation>Hoja de manejo</translation>
+    </message>
+    <message>
+        <source>For the whole room</source>
+        <translation>Para toda la habitación</translation>
+    </message>
+    <message>
+        <source>%1; at the earliest on %2</source>
+        <translation>%1; como muy pronto el %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>month and year</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>On the</source>
+        <translation>El día</translation>
+    </message>
+    <message>
+        <source>Every month, from %1 on</source>
+        <translation>Cada mes, a partir de %1</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>On single days</source>
+        <translation>En días sueltos</translation>
+    </message>
+    <message>
+        <source>The year</source>
+        <translation>El año</translation>
+    </message>
+    <message>
+        <source>What is done every day or every week stands on the running card. Replacements go by usual lives: sooner where a lamp fails, a meter reads too little or a bed smells. What is done on a day that a month lacks is done on its last.</source>
+        <translation>Lo que se hace todos los días o todas las semanas está en la hoja de manejo. Las sustituciones siguen la vida útil habitual: antes si falla una lámpara, un medidor marca de menos o el sustrato huele. Lo que toca en un día que el mes no tiene se hace el último.</translation>
+    </message>
+    <message>
+        <source>see the year</source>
+        <translation>véase el año</translation>
     </message>
 </context>
 <context>
@@ -2369,6 +2514,21 @@ Valor objetivo %4</translation>
     <message>
         <source>one animal</source>
         <translation>un animal</translation>
+    </message>
+    <message>
+        <source>invented</source>
+        <translation>inventado</translation>
+    </message>
+</context>
+<context>
+    <name>costs</name>
+    <message>
+        <source>electricity</source>
+        <translation>electricidad</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>agua</translation>
     </message>
 </context>
 <context>
@@ -3396,6 +3556,65 @@ Valor objetivo %4</translation>
     </message>
 </context>
 <context>
+    <name>loam::desk::CalendarDialog</name>
+    <message>
+        <source>Care calendar</source>
+        <translation>Calendario de cuidados</translation>
+    </message>
+    <message>
+        <source>First day of care</source>
+        <translation>Primer día de cuidados</translation>
+    </message>
+    <message>
+        <source>&amp;First day of care:</source>
+        <translation>&amp;Primer día de cuidados:</translation>
+    </message>
+    <message>
+        <source>What is done, how often, and first on which day</source>
+        <translation>Qué se hace, con qué frecuencia y qué día por primera vez</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>How often</source>
+        <translation>Con qué frecuencia</translation>
+    </message>
+    <message>
+        <source>First on</source>
+        <translation>Primera vez</translation>
+    </message>
+    <message>
+        <source>What to do, and why</source>
+        <translation>Qué hacer y por qué</translation>
+    </message>
+    <message>
+        <source>&amp;Save for a calendar program…</source>
+        <translation>&amp;Guardar para un programa de calendario…</translation>
+    </message>
+    <message>
+        <source>The file is read by calendar programs (iCalendar). Reading it in again replaces what it said before, as long as the plan&apos;s title stays the same. Give it a calendar of its own.</source>
+        <translation>Los programas de calendario leen el archivo (iCalendar). Leerlo de nuevo sustituye lo anterior mientras el título del plan sea el mismo. Conviene darle un calendario propio.</translation>
+    </message>
+    <message>
+        <source>Save the calendar</source>
+        <translation>Guardar el calendario</translation>
+    </message>
+    <message>
+        <source>Calendars (*.ics);;All files (*)</source>
+        <translation>Calendarios (*.ics);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>care</source>
+        <translation>cuidados</translation>
+    </message>
+    <message>
+        <source>The calendar was not saved</source>
+        <translation>El calendario no se guardó</translation>
+    </message>
+</context>
+<context>
     <name>loam::desk::CommandFinder</name>
     <message>
         <source>What do you want to do?</source>
@@ -3823,7 +4042,7 @@ Valor objetivo %4</translation>
     <name>loam::desk::FindingsView</name>
     <message>
         <source>Findings, most serious first</source>
-        <translation>Resultados, los más graves primero</translation>
+        <translation>Hallazgos, los más graves primero</translation>
     </message>
 </context>
 <context>
@@ -4102,12 +4321,12 @@ Valor objetivo %4</translation>
         <translation>Pesos por día</translation>
     </message>
     <message>
-        <source>Length, %1 (dashed: what published growth makes expected)</source>
-        <translation>Longitud, %1 (discontinua: lo esperado según el crecimiento publicado)</translation>
-    </message>
-    <message>
         <source>Weight, %1</source>
         <translation>Peso, %1</translation>
+    </message>
+    <message>
+        <source>Length, %1 (dashed: published growth)</source>
+        <translation>Longitud, %1 (discontinua: publicada)</translation>
     </message>
 </context>
 <context>
@@ -4326,7 +4545,7 @@ Valor objetivo %4</translation>
     </message>
     <message>
         <source>Light</source>
-        <translation>Luz</translation>
+        <translation>Claro</translation>
     </message>
     <message>
         <source>Dark</source>
@@ -4904,7 +5123,7 @@ Valor objetivo %4</translation>
     <name>loam::desk::ResultsPanel</name>
     <message>
         <source>Findings</source>
-        <translation>Resultados</translation>
+        <translation>Hallazgos</translation>
     </message>
     <message>
         <source>Figures</source>
@@ -5108,10 +5327,6 @@ Valor objetivo %4</translation>
         <translation>Habitación en una ola de calor</translation>
     </message>
     <message>
-        <source>Room&apos;s loss per kelvin, if boxes warm it</source>
-        <translation>Pérdida de la habitación por kelvin, si los terrarios la calientan</translation>
-    </message>
-    <message>
         <source>Sun reaches the box</source>
         <translation>El sol llega al terrario</translation>
     </message>
@@ -5238,6 +5453,10 @@ Valor objetivo %4</translation>
     <message>
         <source>Rated load, by its maker</source>
         <translation>Carga nominal, según el fabricante</translation>
+    </message>
+    <message>
+        <source>Loss of the room per kelvin</source>
+        <translation>Pérdida de calor por kelvin</translation>
     </message>
 </context>
 <context>
@@ -5718,6 +5937,14 @@ Valor objetivo %4</translation>
     <message>
         <source>&amp;What the words mean</source>
         <translation>&amp;Qué significan las palabras</translation>
+    </message>
+    <message>
+        <source>Save the &amp;calendar…</source>
+        <translation>Guardar el &amp;calendario…</translation>
+    </message>
+    <message>
+        <source>What has to be done on which day, as a list and as a file for calendar programs.</source>
+        <translation>Lo que hay que hacer cada día, como lista y como archivo para programas de calendario.</translation>
     </message>
 </context>
 <context>
@@ -6311,6 +6538,27 @@ Valor objetivo %4</translation>
     <message>
         <source>%1, typically %2</source>
         <translation>%1, normalmente %2</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>días</translation>
+    </message>
+    <message>
+        <source>weeks</source>
+        <translation>semanas</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>meses</translation>
+    </message>
+    <message>
+        <source>years</source>
+        <translation>años</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <comment>as QLocale writes dates</comment>
+        <translation>d MMM yyyy</translation>
     </message>
 </context>
 <context>
@@ -8074,7 +8322,7 @@ Valor objetivo %4</translation>
     </message>
     <message>
         <source>Findings, the most serious first</source>
-        <translation>Resultados, los más graves primero</translation>
+        <translation>Hallazgos, los más graves primero</translation>
     </message>
     <message>
         <source>Nothing falls short.</source>
@@ -10875,10 +11123,6 @@ Valor objetivo %4</translation>
         <translation>al día</translation>
     </message>
     <message>
-        <source>days, at least</source>
-        <translation>días, como mínimo</translation>
-    </message>
-    <message>
         <source>days, at most</source>
         <translation>días, como máximo</translation>
     </message>
@@ -10949,6 +11193,402 @@ Valor objetivo %4</translation>
     <message>
         <source>The newest weight against the greatest of the year before it.</source>
         <translation>El peso más reciente frente al mayor del año anterior.</translation>
+    </message>
+    <message>
+        <source>days between two looks at the animals</source>
+        <translation>días entre dos vistazos a los animales</translation>
+    </message>
+    <message>
+        <source>days between two weighings</source>
+        <translation>días entre dos pesajes</translation>
+    </message>
+    <message>
+        <source>days between two weighings of a new animal</source>
+        <translation>días entre dos pesajes de un animal nuevo</translation>
+    </message>
+    <message>
+        <source>how long an animal counts as new</source>
+        <translation>cuánto tiempo se considera nuevo un animal</translation>
+    </message>
+    <message>
+        <source>days between two checks of the body</source>
+        <translation>días entre dos revisiones del cuerpo</translation>
+    </message>
+    <message>
+        <source>days between two baths</source>
+        <translation>días entre dos baños</translation>
+    </message>
+    <message>
+        <source>days between two rounds of spot cleaning</source>
+        <translation>días entre dos limpiezas puntuales</translation>
+    </message>
+    <message>
+        <source>days between two disinfections</source>
+        <translation>días entre dos desinfecciones</translation>
+    </message>
+    <message>
+        <source>days until the bed is turned again</source>
+        <translation>días hasta volver a remover el sustrato</translation>
+    </message>
+    <message>
+        <source>days until a new animal sees a vet</source>
+        <translation>días hasta que un animal nuevo va al veterinario</translation>
+    </message>
+    <message>
+        <source>the days of a quarantine</source>
+        <translation>los días de una cuarentena</translation>
+    </message>
+    <message>
+        <source>days between two tests of a thermostat</source>
+        <translation>días entre dos pruebas de un termostato</translation>
+    </message>
+    <message>
+        <source>days between two tests of a residual-current device</source>
+        <translation>días entre dos pruebas de un interruptor diferencial</translation>
+    </message>
+    <message>
+        <source>how long the battery of a thermometer lasts</source>
+        <translation>cuánto dura la pila de un termómetro</translation>
+    </message>
+    <message>
+        <source>days between two cleanings of a mister</source>
+        <translation>días entre dos limpiezas de un nebulizador</translation>
+    </message>
+    <message>
+        <source>days between two readings of the UV</source>
+        <translation>días entre dos lecturas del UV</translation>
+    </message>
+    <message>
+        <source>days between two tests of the smoke alarm</source>
+        <translation>días entre dos pruebas del detector de humo</translation>
+    </message>
+    <message>
+        <source>Look at the animals and read the thermometers</source>
+        <translation>Observar a los animales y leer los termómetros</translation>
+    </message>
+    <message>
+        <source>Change the water</source>
+        <translation>Cambiar el agua</translation>
+    </message>
+    <message>
+        <source>Top up the bowls</source>
+        <translation>Rellenar los bebederos</translation>
+    </message>
+    <message>
+        <source>Mist</source>
+        <translation>Nebulizar</translation>
+    </message>
+    <message>
+        <source>Clean the mister</source>
+        <translation>Limpiar el nebulizador</translation>
+    </message>
+    <message>
+        <source>Water the bed</source>
+        <translation>Regar el sustrato</translation>
+    </message>
+    <message>
+        <source>Remove droppings and leftovers</source>
+        <translation>Retirar heces y restos de comida</translation>
+    </message>
+    <message>
+        <source>Clean and disinfect bowls and furnishings</source>
+        <translation>Limpiar y desinfectar bebederos y mobiliario</translation>
+    </message>
+    <message>
+        <source>Sift and turn the bed, top it up</source>
+        <translation>Tamizar, remover y reponer el sustrato</translation>
+    </message>
+    <message>
+        <source>Set the timer of the lamps: {on} to {off}</source>
+        <translation>Ajustar el temporizador de las lámparas: {on} a {off}</translation>
+    </message>
+    <message>
+        <source>The enclosure may be outgrown</source>
+        <translation>El terrario puede haberse quedado pequeño</translation>
+    </message>
+    <message>
+        <source>Quarantine of a new animal may end</source>
+        <translation>Puede acabar la cuarentena de un animal nuevo</translation>
+    </message>
+    <message>
+        <source>Feeding of {species}: decide how often</source>
+        <translation>Alimentación ({species}): decidir cada cuánto</translation>
+    </message>
+    <message>
+        <source>Feed {species}: {food}</source>
+        <translation>Dar de comer ({species}): {food}</translation>
+    </message>
+    <message>
+        <source>Food of {species} for a month</source>
+        <translation>Comida para un mes: {species}</translation>
+    </message>
+    <message>
+        <source>Bathe {species}</source>
+        <translation>Bañar: {species}</translation>
+    </message>
+    <message>
+        <source>Weigh the new {species}</source>
+        <translation>Pesar el animal nuevo: {species}</translation>
+    </message>
+    <message>
+        <source>Weigh {species}</source>
+        <translation>Pesar: {species}</translation>
+    </message>
+    <message>
+        <source>Check beak, claws and shell of {species}</source>
+        <translation>Revisar pico, uñas y caparazón: {species}</translation>
+    </message>
+    <message>
+        <source>Check claws, toes and skin of {species}</source>
+        <translation>Revisar uñas, dedos y piel: {species}</translation>
+    </message>
+    <message>
+        <source>Check skin, eyes and mouth of {species}</source>
+        <translation>Revisar piel, ojos y boca: {species}</translation>
+    </message>
+    <message>
+        <source>Check skin and weight of {species}</source>
+        <translation>Revisar piel y peso: {species}</translation>
+    </message>
+    <message>
+        <source>First check of {species} by a reptile vet</source>
+        <translation>Primera revisión por un veterinario de reptiles: {species}</translation>
+    </message>
+    <message>
+        <source>Yearly check of {species} by a reptile vet</source>
+        <translation>Revisión anual por un veterinario de reptiles: {species}</translation>
+    </message>
+    <message>
+        <source>Vet&apos;s check of {species} before the winter rest</source>
+        <translation>Revisión veterinaria antes de la hibernación: {species}</translation>
+    </message>
+    <message>
+        <source>Winter rest of {species} begins: no food from today</source>
+        <translation>Empieza la hibernación ({species}): sin comida desde hoy</translation>
+    </message>
+    <message>
+        <source>{species} goes into the cold</source>
+        <translation>Pasar al frío: {species}</translation>
+    </message>
+    <message>
+        <source>Weigh {species} in its winter rest</source>
+        <translation>Pesar durante la hibernación: {species}</translation>
+    </message>
+    <message>
+        <source>Begin to warm {species} up</source>
+        <translation>Empezar a devolver el calor: {species}</translation>
+    </message>
+    <message>
+        <source>Winter rest of {species} is over</source>
+        <translation>Fin de la hibernación: {species}</translation>
+    </message>
+    <message>
+        <source>Test the thermostat of {where}</source>
+        <translation>Probar el termostato: {where}</translation>
+    </message>
+    <message>
+        <source>Read the UV of {where} with a meter</source>
+        <translation>Medir el UV con un medidor: {where}</translation>
+    </message>
+    <message>
+        <source>Test the residual-current device</source>
+        <translation>Probar el interruptor diferencial</translation>
+    </message>
+    <message>
+        <source>Test the smoke alarm</source>
+        <translation>Probar el detector de humo</translation>
+    </message>
+    <message>
+        <source>Change the batteries of thermometers and hygrometers</source>
+        <translation>Cambiar las pilas de termómetros e higrómetros</translation>
+    </message>
+    <message>
+        <source>Change the cartridge of the water filter</source>
+        <translation>Cambiar el cartucho del filtro de agua</translation>
+    </message>
+    <message>
+        <source>Replace: {item}</source>
+        <translation>Sustituir: {item}</translation>
+    </message>
+    <message>
+        <source>Replace: {item} (its UV fades)</source>
+        <translation>Sustituir: {item} (su UV decae)</translation>
+    </message>
+    <message>
+        <source>Replace the bed: {item}</source>
+        <translation>Cambiar el sustrato: {item}</translation>
+    </message>
+    <message>
+        <source>Renew the price list</source>
+        <translation>Renovar la lista de precios</translation>
+    </message>
+    <message>
+        <source>Work the plan out anew and save the calendar again</source>
+        <translation>Volver a calcular el plan y guardar de nuevo el calendario</translation>
+    </message>
+    <message>
+        <source>Every animal is awake, breathes with its mouth closed and moves as usual; lamps and heaters work; both thermometers read what they should. A lamp that has failed is replaced the same day.</source>
+        <translation>Todos los animales están despiertos, respiran con la boca cerrada y se mueven como siempre; las lámparas y los calefactores funcionan; los dos termómetros marcan lo que deben. Una lámpara que ha fallado se sustituye el mismo día.</translation>
+    </message>
+    <message>
+        <source>Pour the bowls out, scrub and rinse them, and fill in {water} of fresh lukewarm water[, with {conditioner} of conditioner]. Change it at once where it is fouled.</source>
+        <translation>Vaciar los bebederos, frotarlos, enjuagarlos y echar {water} de agua limpia y templada[, con {conditioner} de acondicionador]. Cambiarla en cuanto se ensucie.</translation>
+    </message>
+    <message>
+        <source>See that the water is clean and as deep as planned; about {water} a day evaporate.</source>
+        <translation>Comprobar que el agua está limpia y tiene la profundidad prevista; se evaporan unos {water} al día.</translation>
+    </message>
+    <message>
+        <source>Spray {water} a day[, in {times} goes], most of it over the cool side, and not on hot lamps or sockets. Between two mistings the top of the bed may dry.</source>
+        <translation>Pulverizar {water} al día[, en {times} veces], sobre todo en el lado fresco, y nunca sobre lámparas calientes ni enchufes. Entre dos nebulizaciones puede secarse la capa superior del sustrato.</translation>
+    </message>
+    <message>
+        <source>Empty it, rinse the tank and the nozzles, and fill it with fresh water. It draws about {water} a day. Unplug it first.</source>
+        <translation>Vaciarlo, enjuagar el depósito y las boquillas y llenarlo con agua limpia. Gasta unos {water} al día. Antes, desenchufarlo.</translation>
+    </message>
+    <message>
+        <source>Pour {water} into the bed on the cool side, away from lamps, mats and sockets. Feel the bed first: none where it is still wet.</source>
+        <translation>Verter {water} en el sustrato del lado fresco, lejos de lámparas, mantas y enchufes. Antes, palpar el sustrato: nada donde aún esté mojado.</translation>
+    </message>
+    <message>
+        <source>Take out droppings, what is left of the food, and wet patches of the bed.</source>
+        <translation>Retirar las heces, los restos de comida y las zonas mojadas del sustrato.</translation>
+    </message>
+    <message>
+        <source>Wash them outside the kitchen, disinfect them, and rinse until nothing smells. No phenols. The animal stays away from it until all is dry.</source>
+        <translation>Lavarlos fuera de la cocina, desinfectarlos y enjuagar hasta que nada huela. Sin fenoles. El animal no se acerca hasta que todo esté seco.</translation>
+    </message>
+    <message>
+        <source>Sift out what is fouled, turn the upper part, and fill up to the planned depth. Change the whole bed at once where it smells or has mites or mould. Look for eggs and for a buried animal first.</source>
+        <translation>Tamizar para quitar lo sucio, remover la parte superior y rellenar hasta la profundidad prevista. Cambiar todo el sustrato de inmediato si huele o tiene ácaros o moho. Antes, buscar huevos y comprobar que no haya un animal enterrado.</translation>
+    </message>
+    <message>
+        <source>On at {on}, off at {off}, so that the hours of light follow the year.</source>
+        <translation>Encendido a las {on}, apagado a las {off}, para que las horas de luz sigan el año.</translation>
+    </message>
+    <message>
+        <source>By the fastest published growth the animals reach about now what this enclosure can hold. Measure them, state their length in the plan, and have it worked out anew.</source>
+        <translation>Según el crecimiento publicado más rápido, los animales alcanzan más o menos ahora lo que admite este terrario. Medirlos, indicar su longitud en el plan y volver a calcularlo.</translation>
+    </message>
+    <message>
+        <source>Only where an animal was new on the first day, has been by itself with tools of its own, and a vet has found nothing in its droppings: {days} are usual. The count begins anew when another animal joins.</source>
+        <translation>Solo si el animal era nuevo el primer día, ha estado solo y con utensilios propios, y un veterinario no ha encontrado nada en sus heces: lo habitual es {days}. La cuenta vuelve a empezar si se incorpora otro animal.</translation>
+    </message>
+    <message>
+        <source>Write down on which days {food} are given and how much. What is left is taken out the same day.</source>
+        <translation>Anotar qué días se da la comida ({food}) y cuánta. Lo que sobra se retira el mismo día.</translation>
+    </message>
+    <message>
+        <source>One for each animal, {prey} in all, thawed outside the kitchen. None to an animal that is about to shed. What is not eaten is taken out the same day.</source>
+        <translation>Una presa por animal, {prey} en total, descongeladas fuera de la cocina. Ninguna a un animal que está a punto de mudar. Lo que no se coma se retira el mismo día.</translation>
+    </message>
+    <message>
+        <source>For a month about {monthly} {food}[, and {calcium} of calcium powder].</source>
+        <translation>Para un mes, aproximadamente {monthly} {food}[, y {calcium} de calcio en polvo].</translation>
+    </message>
+    <message>
+        <source>Ten to fifteen minutes in shallow lukewarm water that it can stand in, never left alone. Hatchlings more often: ask a reptile vet.</source>
+        <translation>De diez a quince minutos en agua templada y poco profunda, donde haga pie, sin dejarlo nunca solo. Las crías, más a menudo: consultar a un veterinario de reptiles.</translation>
+    </message>
+    <message>
+        <source>Write the weight down, always at the same time of day. A loss of a tenth is a reason for a reptile vet within days.</source>
+        <translation>Anotar el peso, siempre a la misma hora del día. Perder una décima parte es motivo para acudir en pocos días a un veterinario de reptiles.</translation>
+    </message>
+    <message>
+        <source>Write the weight down, always at the same time of day. A loss of a tenth is a reason for a reptile vet within days. Measure the length too, and state both in the plan.</source>
+        <translation>Anotar el peso, siempre a la misma hora del día. Perder una décima parte es motivo para acudir en pocos días a un veterinario de reptiles. Medir también la longitud e indicar ambos en el plan.</translation>
+    </message>
+    <message>
+        <source>Beak and claws of the usual length, eyes and nose clear, the shell hard and without soft or smelling places. A vet trims what is too long.</source>
+        <translation>Pico y uñas de longitud normal, ojos y nariz limpios, caparazón duro y sin zonas blandas ni malolientes. Si algo es demasiado largo, lo recorta un veterinario.</translation>
+    </message>
+    <message>
+        <source>Claws of the usual length, no remains of shed skin about toes and tail, jaw firm, eyes clear. A vet trims what is too long.</source>
+        <translation>Uñas de longitud normal, sin restos de muda en dedos ni cola, mandíbula firme, ojos limpios. Si algo es demasiado largo, lo recorta un veterinario.</translation>
+    </message>
+    <message>
+        <source>The last shed skin in one piece with both eye caps and the tip of the tail, no mites, mouth closed and clean.</source>
+        <translation>La última muda, de una pieza, con los dos capuchones oculares y la punta de la cola; sin ácaros; boca cerrada y limpia.</translation>
+    </message>
+    <message>
+        <source>Skin smooth and of the usual colour, no sores, belly neither sunken nor swollen. Touch it only with clean wet hands or rinsed gloves.</source>
+        <translation>Piel lisa y del color habitual, sin llagas, vientre ni hundido ni hinchado. Tocarlo solo con las manos limpias y mojadas o con guantes enjuagados.</translation>
+    </message>
+    <message>
+        <source>Where the animal is new, or no vet has seen it yet: within {days}, with a faecal sample. Bring its weights.</source>
+        <translation>Si el animal es nuevo o aún no lo ha visto ningún veterinario: en un plazo de {days}, con una muestra de heces. Llevar sus pesos anotados.</translation>
+    </message>
+    <message>
+        <source>With a faecal sample and the list of its weights. Usual visits in a year: {visits}.</source>
+        <translation>Con una muestra de heces y la lista de sus pesos. Visitas habituales al año: {visits}.</translation>
+    </message>
+    <message>
+        <source>With a faecal sample. Without it, or where it is ill, thin or in its first winter, the animal stays warm.</source>
+        <translation>Con una muestra de heces. Sin la revisión, o si está enfermo, delgado o en su primer invierno, el animal se queda al calor.</translation>
+    </message>
+    <message>
+        <source>Water to drink and baths go on, so that the gut empties. The sheet “Winter rest” has the weeks.</source>
+        <translation>El agua para beber y los baños siguen, para que se vacíe el intestino. La hoja «Hibernación» detalla las semanas.</translation>
+    </message>
+    <message>
+        <source>From today at {cold}, dark and even; read the thermometer every day.</source>
+        <translation>Desde hoy a {cold}, a oscuras y con temperatura constante; leer el termómetro cada día.</translation>
+    </message>
+    <message>
+        <source>Ask a vet below {ask_below}; end the rest below {stop_below}. End it too where the animal is wet, wakes or passes urine.</source>
+        <translation>Consultar a un veterinario por debajo de {ask_below}; poner fin a la hibernación por debajo de {stop_below}. También si el animal está mojado, se despierta u orina.</translation>
+    </message>
+    <message>
+        <source>Warmth and light rise evenly to the usual; water to drink and to bathe in first.</source>
+        <translation>El calor y la luz suben poco a poco hasta lo habitual; primero, agua para beber y para bañarse.</translation>
+    </message>
+    <message>
+        <source>Food again. One that does not eat within a week or two sees a reptile vet.</source>
+        <translation>De nuevo comida. Si no come en una semana o dos, acudir a un veterinario de reptiles.</translation>
+    </message>
+    <message>
+        <source>Warm the probe in your hand: the device has to switch off or grow dim. Lay it back exactly where it was[, set to {setpoint}]. One that goes on heating is unplugged and replaced the same day.</source>
+        <translation>Calentar la sonda en la mano: el aparato debe apagarse o bajar de potencia. Volver a dejarla justo donde estaba[, con la consigna en {setpoint}]. Uno que sigue calentando se desenchufa y se sustituye el mismo día.</translation>
+    </message>
+    <message>
+        <source>At the height of the animal&apos;s back in the basking place, after half an hour of burning; write it into the plan. Without a meter, go by the date of replacement. Do not look into the lamp.</source>
+        <translation>A la altura del lomo del animal en la zona de asoleo, tras media hora de encendido; anotarlo en el plan. Sin medidor, guiarse por la fecha de sustitución. No mirar directamente a la lámpara.</translation>
+    </message>
+    <message>
+        <source>Push its test button: the power has to go off. Where it does not, unplug the enclosures and call a licensed electrician. Where there is none, have one fitted. Check the timers afterwards.</source>
+        <translation>Pulsar el botón de prueba: la corriente debe cortarse. Si no, desenchufar los terrarios y llamar a un electricista autorizado. Si no hay ninguno, hacer que lo instalen. Después, comprobar los temporizadores.</translation>
+    </message>
+    <message>
+        <source>Push the test button of the alarm in the room of the enclosures. Where there is none, fit one.</source>
+        <translation>Pulsar el botón de prueba del detector en la habitación de los terrarios. Si no hay ninguno, instalarlo.</translation>
+    </message>
+    <message>
+        <source>Afterwards lay them side by side for an hour: those that differ by more than a degree are replaced.</source>
+        <translation>Después, dejarlos una hora uno junto a otro: los que difieran en más de un grado se sustituyen.</translation>
+    </message>
+    <message>
+        <source>[It is good for {life}. ]Sooner where the maker says so or the water tastes of chlorine.</source>
+        <translation>[Sirve para {life}. ]Antes si lo indica el fabricante o el agua sabe a cloro.</translation>
+    </message>
+    <message>
+        <source>By its usual life it is worn out now, at the earliest on {earliest}. Keep a spare of every lamp. Let lamps cool and unplug them first; lamps with mercury are hazardous waste.</source>
+        <translation>Según su vida útil habitual, toca el cambio ahora; como muy pronto el {earliest}. Tener repuesto de cada lámpara. Antes, dejar enfriar las lámparas y desenchufarlas; las que llevan mercurio son residuos peligrosos.</translation>
+    </message>
+    <message>
+        <source>It still shines, but gives less UV than the animals need; at the earliest on {earliest}, and a meter tells. Let it cool and unplug it first; lamps with mercury are hazardous waste.</source>
+        <translation>Aún luce, pero da menos UV del que necesitan los animales; como muy pronto el {earliest}, y un medidor lo dirá. Antes, dejarla enfriar y desenchufarla; las lámparas con mercurio son residuos peligrosos.</translation>
+    </message>
+    <message>
+        <source>[{bed} are filled in. ]At the earliest on {earliest}, and at once where it smells or has mites or mould. Switch off and unplug mats first, and do it outside the kitchen.</source>
+        <translation>[Para llenarlo: {bed}. ]Como muy pronto el {earliest}, y de inmediato si huele o tiene ácaros o moho. Antes, apagar y desenchufar las mantas, y hacerlo fuera de la cocina.</translation>
+    </message>
+    <message>
+        <source>The prices are of {date}. Older than a year, they say little of what things cost.</source>
+        <translation>Los precios son de {date}. Con más de un año, dicen poco de lo que cuestan las cosas.</translation>
+    </message>
+    <message>
+        <source>State ages, lengths, weights and hours burnt. What has to be replaced is in this calendar until {date} only.</source>
+        <translation>Indicar edades, longitudes, pesos y horas de uso. Lo que hay que sustituir figura en este calendario solo hasta el {date}.</translation>
     </message>
 </context>
 <context>
@@ -11024,6 +11664,125 @@ Valor objetivo %4</translation>
     <message>
         <source>%1 decides this range most (%2 of it).</source>
         <translation>%1 es lo que más determina este intervalo (%2 del total).</translation>
+    </message>
+</context>
+<context>
+    <name>tasks</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>how often is not known</source>
+        <translation>no se sabe cada cuánto</translation>
+    </message>
+    <message>
+        <source>once</source>
+        <translation>una vez</translation>
+    </message>
+    <message>
+        <source>%1 times a day</source>
+        <translation>%1 veces al día</translation>
+    </message>
+    <message>
+        <source>every day</source>
+        <translation>todos los días</translation>
+    </message>
+    <message>
+        <source>every %1 days</source>
+        <translation>cada %1 días</translation>
+    </message>
+    <message>
+        <source>every week: %1</source>
+        <translation>cada semana: %1</translation>
+    </message>
+    <message>
+        <source>every week</source>
+        <translation>cada semana</translation>
+    </message>
+    <message>
+        <source>every %1 weeks</source>
+        <translation>cada %1 semanas</translation>
+    </message>
+    <message>
+        <source>every month</source>
+        <translation>cada mes</translation>
+    </message>
+    <message>
+        <source>every %1 months</source>
+        <translation>cada %1 meses</translation>
+    </message>
+    <message>
+        <source>every year</source>
+        <translation>cada año</translation>
+    </message>
+    <message>
+        <source>every %1 years</source>
+        <translation>cada %1 años</translation>
+    </message>
+    <message>
+        <source>As the plan states it.</source>
+        <translation>Como lo indica el plan.</translation>
+    </message>
+    <message>
+        <source>Worked out from the plan.</source>
+        <translation>Calculado a partir del plan.</translation>
+    </message>
+    <message>
+        <source>How often is not in the guidance. Decide it, with a reptile vet or an experienced keeper, and write it down.</source>
+        <translation>Las pautas no dicen cada cuánto. Decidirlo con un veterinario de reptiles o un cuidador experimentado y anotarlo.</translation>
+    </message>
+    <message>
+        <source>Why: %1</source>
+        <translation>Por qué: %1</translation>
+    </message>
+    <message>
+        <source>Usual are %1 between. Why: %2</source>
+        <translation>Intervalo habitual: %1. Por qué: %2</translation>
+    </message>
+    <message>
+        <source>Wash your hands with soap afterwards, and keep all this out of the kitchen.</source>
+        <translation>Después, lavarse las manos con jabón y mantener todo esto fuera de la cocina.</translation>
+    </message>
+    <message>
+        <source>animals</source>
+        <translation>animales</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>agua</translation>
+    </message>
+    <message>
+        <source>cleaning</source>
+        <translation>limpieza</translation>
+    </message>
+    <message>
+        <source>food</source>
+        <translation>alimento</translation>
+    </message>
+    <message>
+        <source>equipment</source>
+        <translation>equipos</translation>
+    </message>
+    <message>
+        <source>replacement</source>
+        <translation>sustitución</translation>
+    </message>
+    <message>
+        <source>health</source>
+        <translation>salud</translation>
+    </message>
+    <message>
+        <source>winter rest</source>
+        <translation>hibernación</translation>
+    </message>
+    <message>
+        <source>plan and prices</source>
+        <translation>plan y precios</translation>
     </message>
 </context>
 <context>

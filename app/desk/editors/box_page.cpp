@@ -21,6 +21,12 @@ std::vector<Option> material_options(const FormState& state, catalog::MaterialUs
 
 namespace {
 
+QString material_name(const FormState& form, const std::string& id)
+{
+    const catalog::Material* material = form.catalog->find_material(id);
+    return QString::fromStdString(material != nullptr ? material->name : id);
+}
+
 // Which of the others goes once this one is proved.
 std::vector<Option> other_boxes(const FormState& form)
 {
@@ -133,7 +139,7 @@ void BoxPage::build_covers()
                                                     },
                                                     [](const plan::Cover& cover, FormState& form) {
                                                         return QStringLiteral("%1  %2 × %3")
-                                                            .arg(QString::fromStdString(cover.material),
+                                                            .arg(material_name(form, cover.material),
                                                                  form.formatter.value(cover.length_m, Quantity::length),
                                                                  form.formatter.value(cover.width_m, Quantity::length));
                                                     }));

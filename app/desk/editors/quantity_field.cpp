@@ -6,6 +6,9 @@ QuantityField::QuantityField(words::Quantity quantity, Limits limits, bool may_b
     : LineField(parent), quantity_(quantity), limits_(limits), may_be_empty_(may_be_empty)
 {
     setAlignment(Qt::AlignRight);
+    // Beside a long label a field would shrink until its figure is cut; so the row is broken instead.
+    setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("1000.5 cm")) +
+                    2 * fontMetrics().averageCharWidth());
     connect(this, &QLineEdit::editingFinished, this, &QuantityField::commit);
     connect(this, &QLineEdit::textEdited, this, [this] { set_problem({}); });
 }

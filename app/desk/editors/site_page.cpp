@@ -35,7 +35,7 @@ void SitePage::build_room()
     FieldSet& set = fields([](plan::Plan&) { return std::string("/site/room"); });
     set.quantity(tr("Room in a heat wave"), "heat_wave_c", Quantity::temperature, {0.0, 60.0},
                  [](plan::Plan& plan) { return NumberSlot(&plan.site.room.heat_wave_c); });
-    set.quantity(tr("Room's loss per kelvin, if boxes warm it"), "loss_w_k", Quantity::conductance, {0.1, 10000.0},
+    set.quantity(tr("Loss of the room per kelvin"), "loss_w_k", Quantity::conductance, {0.1, 10000.0},
                  [](plan::Plan& plan) { return NumberSlot(&plan.site.room.loss_w_k); });
     set.enumeration<plan::SunReaches>(tr("Sun reaches the box"), "sun_reaches", {tr("no"), tr("yes"), tr("unknown")},
                                       [](plan::Plan& plan) { return &plan.site.room.sun_reaches; });

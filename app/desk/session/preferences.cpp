@@ -71,7 +71,8 @@ Preferences::Preferences(Settings& settings, const PriceChoice& prices, QWidget*
     column->addLayout(form);
     column->addStretch(1);
     column->addWidget(buttons);
-    resize(520, sizeHint().height());
+    constexpr int wide = 540; // a note of two lines is taller than the hint of a single one
+    resize(wide, std::max(sizeHint().height(), column->totalHeightForWidth(wide)));
 }
 
 void Preferences::add_choices(QFormLayout& form)

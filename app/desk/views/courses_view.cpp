@@ -87,6 +87,7 @@ CoursesView::CoursesView(QWidget* parent) : QWidget(parent), parts_(std::make_un
     label->setBuddy(parts_->chooser);
     parts_->key = new QLabel(tr("Band: range. Hatched: target. Bar on top: lamps on. Drop: misting."), this);
     parts_->key->setObjectName(QStringLiteral("courseKey"));
+    parts_->key->setWordWrap(true);
     parts_->waiting = new QLabel(tr("The hours are worked out last; they come in a moment."), this);
     parts_->waiting->setObjectName(QStringLiteral("courseWaiting"));
     parts_->waiting->setContentsMargins(8, 2, 8, 2);

@@ -150,9 +150,8 @@ void GrowthChart::show_record(const assess::RecordResult& record, const words::F
     const words::DisplayUnit unit = words::display_unit(quantity, formatter.system());
     const Plot plot = shows_ == Shows::length ? length_plot(record, unit.factor) : mass_plot(record, unit.factor);
     QChart* chart = quiet_chart(*this, formatter);
-    chart->setTitle(shows_ == Shows::length
-                        ? tr("Length, %1 (dashed: what published growth makes expected)").arg(unit.symbol)
-                        : tr("Weight, %1").arg(unit.symbol));
+    chart->setTitle(shows_ == Shows::length ? tr("Length, %1 (dashed: published growth)").arg(unit.symbol)
+                                            : tr("Weight, %1").arg(unit.symbol));
     if (!plot.measured.empty()) {
         add_band(*chart, plot, palette().color(QPalette::Highlight));
         add_measured(*chart, plot, palette().color(QPalette::Text));
@@ -160,8 +159,8 @@ void GrowthChart::show_record(const assess::RecordResult& record, const words::F
         auto* figures = new QValueAxis(chart);
         const double margin = std::max(0.06 * (plot.highest - plot.lowest), 0.02 * plot.highest);
         figures->setRange(std::max(0.0, plot.lowest - margin), plot.highest + margin);
+        figures->setTickCount(4);
         figures->applyNiceNumbers();
-        figures->setTickCount(std::min(5, figures->tickCount()));
         figures->setLabelFormat(unit.decimals > 0 ? QStringLiteral("%.1f") : QStringLiteral("%.0f"));
         for (QAbstractAxis* axis : {static_cast<QAbstractAxis*>(days), static_cast<QAbstractAxis*>(figures)}) {
             dress(*axis, *this);

@@ -61,6 +61,7 @@ void ResultsPanel::Parts::refresh_enclosure(const words::Speaker& speaker) const
     const auto found = std::find_if(all.begin(), all.end(), [this](const assess::EnclosureResult& result) {
         return QString::fromStdString(result.id) == enclosure;
     });
+    tabs->setTabVisible(tabs->indexOf(growth), found != all.end() && !found->records.empty());
     tabs->setTabVisible(tabs->indexOf(reading_tab), found != all.end() && found->calibration.has_value());
     figures->show_groups(found == all.end() ? std::vector<FigureGroup>{} : figure_groups(*assessment, *found, speaker));
     what_if->show_result(found == all.end() ? nullptr : &*found);
@@ -141,7 +142,9 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
     parts_->tabs->addTab(parts_->year, tr("Year"));
     parts_->tabs->addTab(parts_->growth, tr("Growth"));
     parts_->tabs->addTab(parts_->reading_tab, tr("Readings"));
-    parts_->tabs->setTabVisible(parts_->tabs->indexOf(parts_->reading_tab), false);
+    for (QWidget* later : {static_cast<QWidget*>(parts_->growth), static_cast<QWidget*>(parts_->reading_tab)}) {
+        parts_->tabs->setTabVisible(parts_->tabs->indexOf(later), false); // until something was measured
+    }
     parts_->tabs->addTab(parts_->shopping, tr("Shopping"));
     parts_->tabs->addTab(parts_->costs, tr("Costs"));
     parts_->tabs->addTab(parts_->comparison, tr("Comparison"));
@@ -165,6 +168,8 @@ ResultsPanel::ResultsPanel(SharedCatalog catalog, words::UnitSystem units, QWidg
     split->setStretchFactor(0, 3);
     split->setStretchFactor(1, 1);
     split->setSizes({640, 205});
+    left->setMinimumWidth(380); // or the tables' own wishes would squeeze the answer beside them
+    parts_->why->setMinimumWidth(170);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(split);

@@ -113,6 +113,7 @@ constexpr const char* names[] = {
     QT_TRANSLATE_NOOP("catalog", "Fixed floor for an adult jungle carpet python, +50 % for the second"),
     // The price list that comes with the program
     QT_TRANSLATE_NOOP("catalog", "Illustrative prices, invented from memory, not offers"),
+    QT_TRANSLATE_NOOP("catalog", "invented"),
     // Its items
     QT_TRANSLATE_NOOP("catalog", "Glass enclosure, floor up to 0.27 m²"),
     QT_TRANSLATE_NOOP("catalog", "Glass enclosure, floor 0.28 to 0.41 m²"),

@@ -85,7 +85,7 @@ TEST_CASE("Every sentence about a plan is there in every language, with the same
 TEST_CASE("The table of names in the guidance has every name of it, and no other")
 {
     const catalog::Catalog catalog = files::load_guidance(QString()).catalog;
-    std::set<std::string> names{catalog.prices.title};
+    std::set<std::string> names{catalog.prices.title, catalog.prices.place};
     for (const catalog::Species& each : catalog.species) {
         names.insert(each.common_name);
     }
