@@ -6,6 +6,7 @@
 #include <QListWidget>
 #include <QTabWidget>
 #include <QTemporaryDir>
+#include <QThread>
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
@@ -37,7 +38,7 @@ public:
 
     bool notify(QObject* receiver, QEvent* event) override
     {
-        if (!counting || depth_ > 0) {
+        if (QThread::currentThread() != thread() || !counting || depth_ > 0) { // the worker has events of its own
             return QApplication::notify(receiver, event);
         }
         const QString what = QStringLiteral("%1 %2, event %3")

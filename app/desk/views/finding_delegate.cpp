@@ -58,7 +58,9 @@ void FindingDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
         return;
     }
     const auto explanation = index.data(explanation_role).value<Explanation>();
-    const QRect mark(option.rect.left() + margin, option.rect.top() + margin, mark_size, mark_size);
+    const QRect mark =
+        QStyle::visualRect(option.direction, option.rect,
+                           QRect(option.rect.left() + margin, option.rect.top() + margin, mark_size, mark_size));
     if (explanation.judgement) {
         const bool dark_ground = selected ? !is_dark(option.palette) : is_dark(option.palette);
         drawing::paint_verdict_mark(*painter, mark, explanation.judgement->verdict, dark_ground);
@@ -66,12 +68,12 @@ void FindingDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
     const QRect sentence = measured(option, option.font, text);
     QRect at(option.rect.left() + text_left, option.rect.top() + margin, text_width(option), sentence.height());
     painter->setFont(option.font);
-    painter->drawText(at, wrap, text);
+    painter->drawText(QStyle::visualRect(option.direction, option.rect, at), wrap, text);
     const QString remedy = index.data(remedy_role).toString();
     if (!remedy.isEmpty()) {
         at = QRect(at.left(), at.bottom() + 3, at.width(), measured(option, option.font, remedy).height());
         painter->setPen(selected ? ink_colour : option.palette.color(QPalette::PlaceholderText));
-        painter->drawText(at, wrap, remedy);
+        painter->drawText(QStyle::visualRect(option.direction, option.rect, at), wrap, remedy);
     }
     painter->restore();
 }
