@@ -9,6 +9,11 @@ const Option units{"--units", "SYSTEM", "metric (as without it) or us", "metric 
 const Option language{"--language", "CODE", "names and sentences in en (as without it), de or es", "en de es", false};
 const Option prices{"--prices", "FILE", "use this price list; several: buy where it is best", "", false, true};
 
+// Of “sheet” and “batch”.
+const Option only{"--only", "SHEETS", "only some of the sheets, separated by commas",
+                  "shopping budget running year winter-rest", true};
+const Option paper{"--paper", "SIZE", "a4 (as without it) or letter", "a4 letter", false};
+
 } // namespace
 
 std::span<const Command> commands()
@@ -85,9 +90,8 @@ std::span<const Command> commands()
          "PLAN",
          "the printed sheets as a PDF file",
          {{"--out", "FILE.pdf", "where the sheets go; must be given", "", false},
-          {"--paper", "SIZE", "a4 (as without it) or letter", "a4 letter", false},
-          {"--only", "SHEETS", "only some of the sheets, separated by commas",
-           "shopping budget running year winter-rest", true},
+          paper,
+          only,
           date,
           units,
           language,
@@ -113,6 +117,27 @@ std::span<const Command> commands()
          false,
          "Reading it in again replaces what it said before, as long as the plan's title\n"
          "stays the same. Give it a calendar of its own, which can be deleted whole."},
+        {"batch",
+         "TEMPLATE ADOPTERS.csv",
+         "the sheets of each row of a list, and one order over all",
+         {{"--out", "DIR", "the folder for all of it; must be given", "", false},
+          {"--slice", "I/N", "only this machine's part of the list, as in 2/8", "", false},
+          {"--row", "N", "only this row, again; the header is row 1", "", false},
+          only,
+          paper,
+          {"--lent", "FILE.csv", "what the club lends to each: columns item, quantity", "", false},
+          {"--progress", "", "tell the progress where there is no terminal, too", "", false},
+          date,
+          units,
+          language,
+          prices},
+         2,
+         2,
+         run_batch,
+         true,
+         "SHEETS are those of “sheet”. Started again, it goes on where it ended. Language\n"
+         "and units are of rows that don't say, and of the order. The manual page names\n"
+         "the columns of the list."},
         {"schema",
          "KIND",
          "the JSON Schema of a kind of file",

@@ -40,11 +40,10 @@ words::Formatter formatter_of(const Arguments& arguments)
     const bool us = arguments.value("--units") == QStringLiteral("us");
     const words::UnitSystem units = us ? words::UnitSystem::us : words::UnitSystem::metric;
     const QString language = arguments.value("--language").value_or(QStringLiteral("en"));
-    if (language == QStringLiteral("en")) {
-        return words::Formatter(units);
+    if (language != QStringLiteral("en")) {
+        words::speak(language, QLocale(language));
     }
-    words::speak(language, QLocale(language));
-    return words::Formatter(units, QLocale(language));
+    return words::formatter_in(language, units);
 }
 
 // Each message behind the name of its file; one that names the file itself stands alone.

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "app/cli/command.hpp"
+#include "app/sheets/paper.hpp"
 #include "app/words/numbers.hpp"
 #include "core/assess/assessment.hpp"
 #include "core/catalog/catalog.hpp"
@@ -30,6 +31,9 @@ struct PriceInputs {
 };
 
 std::variant<PriceInputs, Exit> read_price_inputs(const Arguments& arguments);
+
+// The value of --only. nullopt: it is not given.
+std::optional<std::vector<sheets::Sheet>> chosen_sheets(const Arguments& arguments);
 
 assess::Assessment assessed(const Inputs& inputs, std::size_t plan = 0);
 

@@ -4,13 +4,11 @@
 
 namespace loam::cli {
 
-namespace {
-
-std::vector<sheets::Sheet> sheets_of(const Arguments& arguments, const assess::Assessment& assessment)
+std::optional<std::vector<sheets::Sheet>> chosen_sheets(const Arguments& arguments)
 {
     const auto given = arguments.value("--only");
     if (!given) {
-        return sheets::usual_sheets(assessment);
+        return std::nullopt;
     }
     const QStringList only = given->split(QLatin1Char(','));
     std::vector<sheets::Sheet> wanted;
@@ -26,8 +24,6 @@ std::vector<sheets::Sheet> sheets_of(const Arguments& arguments, const assess::A
     add(QStringLiteral("winter-rest"), sheets::Sheet::winter_rest);
     return wanted;
 }
-
-} // namespace
 
 Exit run_sheet(const Arguments& arguments)
 {
@@ -49,7 +45,7 @@ Exit run_sheet(const Arguments& arguments)
                                   inputs.catalog,
                                   inputs.formatter,
                                   letter ? sheets::Paper::letter : sheets::Paper::a4,
-                                  sheets_of(arguments, assessment)};
+                                  chosen_sheets(arguments).value_or(sheets::usual_sheets(assessment))};
     if (const auto error = sheets::write_pdf(request, *out)) {
         tell(*error);
         return Exit::file_trouble;

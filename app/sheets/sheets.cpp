@@ -1,5 +1,6 @@
 #include "app/sheets/sheets.hpp"
 
+#include <QBuffer>
 #include <QObject>
 #include <QPageLayout>
 #include <QPagedPaintDevice>
@@ -9,6 +10,7 @@
 
 #include "app/sheets/contents.hpp"
 #include "app/sheets/page_layout.hpp"
+#include "app/sheets/pdf_date.hpp"
 #include "app/sheets/typography.hpp"
 
 namespace loam::sheets {
@@ -82,19 +84,27 @@ void print(const Request& request, QPagedPaintDevice& device)
     }
 }
 
+QByteArray pdf_of(const Request& request)
+{
+    QBuffer buffer;
+    buffer.open(QIODevice::WriteOnly);
+    {
+        QPdfWriter writer(&buffer);
+        writer.setTitle(QString::fromStdString(request.plan.title));
+        writer.setCreator(QStringLiteral("Loamstead"));
+        print(request, writer);
+    }
+    return dated_pdf(buffer.data(), request.assessment.date);
+}
+
 std::optional<QString> write_pdf(const Request& request, const QString& path)
 {
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly)) {
         return QObject::tr("“%1” can't be written: %2.").arg(path, file.errorString());
     }
-    {
-        QPdfWriter writer(&file);
-        writer.setTitle(QString::fromStdString(request.plan.title));
-        writer.setCreator(QStringLiteral("Loamstead"));
-        print(request, writer);
-    }
-    if (!file.commit()) {
+    const QByteArray pdf = pdf_of(request);
+    if (file.write(pdf) != pdf.size() || !file.commit()) {
         return QObject::tr("“%1” can't be written: %2.").arg(path, file.errorString());
     }
     return std::nullopt;

@@ -1,6 +1,7 @@
 // Printed sheets: what leaves the house with the keeper. Black on white, large type, legible after a photocopy.
 #pragma once
 
+#include <QByteArray>
 #include <QString>
 #include <optional>
 #include <vector>
@@ -32,6 +33,10 @@ std::vector<Sheet> usual_sheets(const assess::Assessment& assessment);
 
 // Paints all sheets asked for onto a printer or PDF writer; each begins a new page and counts its own pages.
 void print(const Request& request, QPagedPaintDevice& device);
+
+// The same as a PDF file's bytes: of the same request always the same ones. Needs a QGuiApplication (fonts); several
+// threads may call it at once.
+QByteArray pdf_of(const Request& request);
 
 // Atomic. Returns why it was not written, or nullopt. Needs a QGuiApplication (fonts).
 std::optional<QString> write_pdf(const Request& request, const QString& path);

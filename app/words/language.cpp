@@ -82,4 +82,9 @@ void speak(const QString& code, const QLocale& region)
     QLocale::setDefault(locale_for(language, region));
 }
 
+Formatter formatter_in(const QString& code, UnitSystem units)
+{
+    return code == languages().front().code ? Formatter(units) : Formatter(units, QLocale(code));
+}
+
 } // namespace loam::words

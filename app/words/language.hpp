@@ -7,6 +7,8 @@
 #include <QStringList>
 #include <vector>
 
+#include "app/words/numbers.hpp"
+
 namespace loam::words {
 
 struct Language {
@@ -29,5 +31,9 @@ QLocale locale_for(const QString& code, const QLocale& region);
 // widgets go by. Call it before anything is shown: what is already on the screen stays as it is. An unknown code is
 // English.
 void speak(const QString& code, const QLocale& region = QLocale::system());
+
+// Figures for a reader of the language wherever the program runs: English as Formatter has it, another with the marks
+// of its own numbers.
+Formatter formatter_in(const QString& code, UnitSystem units);
 
 } // namespace loam::words

@@ -31,6 +31,10 @@ private:
     std::unique_ptr<Store> store_;
 };
 
+// Of a plan what its climates, days and drills depend on, in the form of a plan and nothing else. Two plans with equal
+// ones share the solution in one workspace, whatever else sets them apart, and each gets what it would get alone.
+plan::Plan climate_inputs(const plan::Plan& plan);
+
 // Called with each stage's result as it is ready: first the instant figures, then the climate and what follows from it,
 // then with what runs over hours (complete == false so far), then all with its remedies. Where nothing has to be solved
 // anew, only the last.

@@ -77,7 +77,7 @@ struct Workspace::Store {
     };
     std::vector<Kept> kept;
 
-    // Forgets everything where the guidance has changed.
+    // Forgets everything where the guidance has changed; where only its names have, what names them.
     void use(const catalog::Catalog& catalog);
     Kept& of(const std::string& enclosure);
     void forget_others(const plan::Plan& plan);

@@ -10,15 +10,43 @@ Workspace::~Workspace() = default;
 Workspace::Workspace(Workspace&&) noexcept = default;
 Workspace& Workspace::operator=(Workspace&&) noexcept = default;
 
+namespace {
+
+bool same_guidance(const catalog::Catalog& left, const catalog::Catalog& right)
+{
+    return left.species == right.species && left.rules == right.rules && left.materials == right.materials &&
+           left.devices == right.devices && left.assumptions == right.assumptions;
+}
+
+// What a translation changes.
+catalog::Catalog nameless(catalog::Catalog catalog)
+{
+    for (catalog::Species& species : catalog.species) {
+        species.common_name.clear();
+    }
+    for (catalog::Material& material : catalog.materials) {
+        material.name.clear();
+    }
+    for (catalog::Rule& rule : catalog.rules) {
+        rule.title.clear();
+    }
+    return catalog;
+}
+
+} // namespace
+
 void Workspace::Store::use(const catalog::Catalog& catalog)
 {
-    const bool same = guidance.species == catalog.species && guidance.rules == catalog.rules &&
-                      guidance.materials == catalog.materials && guidance.devices == catalog.devices &&
-                      guidance.assumptions == catalog.assumptions;
-    if (same) {
+    if (same_guidance(guidance, catalog)) {
         return;
     }
-    kept.clear();
+    if (same_guidance(nameless(guidance), nameless(catalog))) {
+        for (Kept& one : kept) {
+            one.instant_key.reset(); // a finding names its rule; the climate names nothing
+        }
+    } else {
+        kept.clear();
+    }
     guidance = catalog;
     guidance.prices = {};
 }
@@ -78,6 +106,20 @@ ClimateKey climate_key(const Context& context, const Housed& housed)
 CourseKey course_key(const Context& context, const Housed& housed)
 {
     return {climate_key(context, housed), housed.enclosure.photoperiod, context.plan.site.room.power_cut};
+}
+
+plan::Plan climate_inputs(const plan::Plan& plan)
+{
+    plan::Plan inputs;
+    inputs.site.room = plan.site.room;
+    inputs.site.room.sun_reaches.reset();
+    const catalog::Catalog none;
+    const Context context{plan, none, {}};
+    for (std::size_t i = 0; i < plan.enclosures.size(); ++i) {
+        inputs.enclosures.push_back(climate_key(context, {plan.enclosures[i], i}).enclosure);
+        inputs.enclosures.back().photoperiod = plan.enclosures[i].photoperiod;
+    }
+    return inputs;
 }
 
 InstantKey instant_key(const Context& context, const Housed& housed)

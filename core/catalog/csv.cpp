@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
 #include <utility>
 
 #include "core/catalog/problem_codes.hpp"
@@ -33,16 +34,31 @@ char separator_of(std::string_view text)
     return candidates[static_cast<std::size_t>(most - seen.begin())];
 }
 
+// Where the text stops being UTF-8, which mostly means that a spreadsheet saved it in an older encoding.
+json::Problem bad_encoding(std::string_view text, std::size_t offset, std::size_t first_line)
+{
+    const std::string_view before = text.substr(0, offset);
+    const auto line = first_line + static_cast<std::size_t>(std::count(before.begin(), before.end(), '\n'));
+    const std::size_t start = before.rfind('\n') == std::string_view::npos ? 0 : before.rfind('\n') + 1;
+    const std::size_t column = json::code_points(before.substr(start)) + 1;
+    return {"", std::string(json::problem::invalid_utf8), {std::to_string(line), std::to_string(column)}};
+}
+
+enum class Trust { whole_or_nothing, row_by_row };
+
 // Walks the text once, cell by cell.
 class Reader {
 public:
-    Reader(std::string_view text, Table& table) : text_(text), table_(table) {}
+    Reader(std::string_view text, Table& table, Trust trust) : text_(text), table_(table), trust_(trust) {}
 
     void run()
     {
         while (at_ < text_.size()) {
             if (number_ == most_rows) {
                 table_.problems.push_back({"", std::string(problem::csv_too_many_rows), {std::to_string(most_rows)}});
+                if (trust_ == Trust::row_by_row) {
+                    table_.rows.clear();
+                }
                 return;
             }
             read_row();
@@ -54,11 +70,15 @@ private:
 
     void read_row()
     {
-        Row row{++number_, {}};
+        const std::size_t start = at_;
+        Row row{++number_, {}, {}};
         row.cells.push_back(read_cell());
         while (at_ < text_.size() && text_[at_] == table_.separator) {
             ++at_;
             row.cells.push_back(read_cell());
+        }
+        if (trust_ == Trust::row_by_row) {
+            row.problem = problem_of_row(start);
         }
         if (at_ < text_.size() && text_[at_] == '\r') {
             ++at_;
@@ -67,9 +87,21 @@ private:
             ++at_;
         }
         const bool empty = std::all_of(row.cells.begin(), row.cells.end(), [](const auto& c) { return c.empty(); });
-        if (!empty) {
+        if (!empty || row.problem) {
             table_.rows.push_back(std::move(row));
         }
+    }
+
+    // A row whose quotes are broken may have swallowed the lines after it: they are given back.
+    std::optional<json::Problem> problem_of_row(std::size_t start)
+    {
+        if (noted_) {
+            at_ = std::min(text_.find_first_of("\r\n", start), text_.size());
+            return std::exchange(noted_, std::nullopt);
+        }
+        const std::string_view row = text_.substr(start, at_ - start);
+        const auto offset = json::first_invalid_utf8(row);
+        return offset ? std::optional(bad_encoding(row, *offset, number_)) : std::nullopt;
     }
 
     std::string read_cell()
@@ -117,11 +149,18 @@ private:
 
     void note(std::string_view code)
     {
-        table_.problems.push_back({"row " + std::to_string(number_), std::string(code), {}});
+        json::Problem problem{"row " + std::to_string(number_), std::string(code), {}};
+        if (trust_ == Trust::whole_or_nothing) {
+            table_.problems.push_back(std::move(problem));
+        } else if (!noted_) {
+            noted_ = std::move(problem);
+        }
     }
 
     std::string_view text_;
     Table& table_;
+    Trust trust_;
+    std::optional<json::Problem> noted_; // of the row being read, row by row
     std::size_t at_ = 0;
     std::size_t number_ = 0;
 };
@@ -132,14 +171,21 @@ bool takes_apostrophe(std::string_view cell)
     return first != std::string_view::npos && reads_as_formula(cell.substr(first));
 }
 
-// Where the text stops being UTF-8, which mostly means that a spreadsheet saved it in an older encoding.
-json::Problem bad_encoding(std::string_view text, std::size_t offset)
+// False where the text is larger than is read.
+bool begin(std::string_view text, Table& table)
 {
-    const std::string_view before = text.substr(0, offset);
-    const auto line = 1 + std::count(before.begin(), before.end(), '\n');
-    const std::size_t start = before.rfind('\n') == std::string_view::npos ? 0 : before.rfind('\n') + 1;
-    const std::size_t column = json::code_points(before.substr(start)) + 1;
-    return {"", std::string(json::problem::invalid_utf8), {std::to_string(line), std::to_string(column)}};
+    if (text.size() <= largest_text_bytes) {
+        return true;
+    }
+    table.problems.push_back(
+        {"", std::string(json::problem::too_large), {std::to_string(largest_text_bytes), std::to_string(text.size())}});
+    return false;
+}
+
+std::string_view without_mark(std::string_view text)
+{
+    constexpr std::string_view mark = "\xEF\xBB\xBF";
+    return text.substr(0, mark.size()) == mark ? text.substr(mark.size()) : text;
 }
 
 } // namespace
@@ -147,22 +193,27 @@ json::Problem bad_encoding(std::string_view text, std::size_t offset)
 Table read(std::string_view text)
 {
     Table table;
-    if (text.size() > largest_text_bytes) {
-        table.problems.push_back({"",
-                                  std::string(json::problem::too_large),
-                                  {std::to_string(largest_text_bytes), std::to_string(text.size())}});
+    if (!begin(text, table)) {
         return table;
     }
     if (const auto offset = json::first_invalid_utf8(text)) {
-        table.problems.push_back(bad_encoding(text, *offset));
+        table.problems.push_back(bad_encoding(text, *offset, 1));
         return table;
     }
-    constexpr std::string_view mark = "\xEF\xBB\xBF";
-    if (text.substr(0, mark.size()) == mark) {
-        text.remove_prefix(mark.size());
-    }
+    text = without_mark(text);
     table.separator = separator_of(text);
-    Reader(text, table).run();
+    Reader(text, table, Trust::whole_or_nothing).run();
+    return table;
+}
+
+Table read_each(std::string_view text)
+{
+    Table table;
+    if (begin(text, table)) {
+        text = without_mark(text);
+        table.separator = separator_of(text);
+        Reader(text, table, Trust::row_by_row).run();
+    }
     return table;
 }
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -14,6 +15,7 @@ namespace loam::catalog::csv {
 struct Row {
     std::size_t number = 0; // as a spreadsheet counts, from 1; a quoted line break stays in its row
     std::vector<std::string> cells;
+    std::optional<json::Problem> problem; // of read_each() only: what its cells can't be trusted for
 };
 
 struct Table {
@@ -27,6 +29,10 @@ inline constexpr std::size_t most_rows = 20'000;
 
 // The separator is the one of the three that stands most often outside quotes in the first row.
 Table read(std::string_view text);
+
+// The same, but a row whose quotes or encoding are broken keeps its problem to itself and the next line of the text
+// begins a row again. What is in `problems` then concerns the text as a whole, and `rows` is empty.
+Table read_each(std::string_view text);
 
 // One row, ended by CRLF. A cell that a spreadsheet would take for a formula (core/formula_guard.hpp) gets an
 // apostrophe before it; so does one that begins with apostrophes before such a character, which makes `plain` its
