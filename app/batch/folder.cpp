@@ -84,13 +84,30 @@ QString Folder::begin(const QByteArray& manifest)
     } else if (QString error = files::write_bytes(manifest, path); !error.isEmpty()) {
         return error;
     }
-    if (!lock_.tryLock(0)) {
+    if (const QString lock = lock_in_the_way(); !lock.isEmpty()) {
         return Said::tr("Another run works on “%1”. Wait for it; if there is none on any machine, remove “%2”.")
-            .arg(shown, part_ + QStringLiteral(".lock"));
+            .arg(shown, lock);
     }
     QDir(dir_.filePath(part_ + QStringLiteral(".tmp"))).removeRecursively(); // of a run that was killed
     dir_.mkdir(part_ + QStringLiteral(".tmp"));
     return read_records();
+}
+
+// A slice may run beside other slices, the whole beside none: it puts their journals together.
+QString Folder::lock_in_the_way()
+{
+    const QString own = part_ + QStringLiteral(".lock");
+    const QString whole = QStringLiteral("batch-part-1-of-1.lock");
+    for (const QString& name : dir_.entryList({QStringLiteral("batch-part-*.lock")}, QDir::Files, QDir::Name)) {
+        if (name != own && (name == whole || own == whole)) {
+            QLockFile other(dir_.filePath(name));
+            other.setStaleLockTime(0);
+            if (!other.tryLock(0)) {
+                return name;
+            }
+        }
+    }
+    return lock_.tryLock(0) ? QString() : own;
 }
 
 // A last line that was torn when a run was killed counts as not there, and goes.

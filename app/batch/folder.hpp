@@ -51,6 +51,7 @@ public:
 private:
     Folder(QDir dir, const Slice& slice);
     QString begin(const QByteArray& manifest);
+    QString lock_in_the_way(); // its name; empty: the folder is ours
     QString read_records();
 
     QDir dir_;

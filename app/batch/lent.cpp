@@ -2,11 +2,11 @@
 
 #include <algorithm>
 
+#include "app/batch/cell_words.hpp"
 #include "app/batch/number_cell.hpp"
 #include "app/batch/said.hpp"
 #include "app/words/problems.hpp"
 #include "core/catalog/csv.hpp"
-#include "core/json/nearest_name.hpp"
 #include "core/plan/file.hpp"
 
 namespace loam::batch {
@@ -31,7 +31,7 @@ public:
         const std::string item = item_ < row.cells.size() ? catalog::csv::plain(row.cells[item_]) : std::string();
         const std::string quantity = quantity_ < row.cells.size() ? row.cells[quantity_] : std::string();
         if (catalog::find_item(prices_, item) == nullptr) {
-            refuse(row, "item", no_item(item));
+            refuse(row, "item", no_such_item(text(item), prices_));
             return;
         }
         const auto number = plain_number(quantity.empty() ? "1" : quantity, table_.separator);
@@ -47,19 +47,6 @@ public:
     }
 
 private:
-    QString no_item(const std::string& item) const
-    {
-        std::vector<std::string_view> known;
-        for (const catalog::Item& one : prices_.items) {
-            known.push_back(one.id);
-        }
-        const auto meant = json::nearest_name(item, known);
-        const QString shown = QString::fromStdString(item).left(60);
-        return meant ? Said::tr("The price list has no item “%1”. Did you mean “%2”?")
-                           .arg(shown, QString::fromUtf8(*meant))
-                     : Said::tr("The price list has no item “%1”.").arg(shown);
-    }
-
     void refuse(const catalog::csv::Row& row, const char* column, const QString& why)
     {
         read_.errors << Said::tr("row %1, column %2: %3").arg(row.number).arg(QLatin1String(column), why);

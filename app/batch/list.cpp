@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "app/batch/cell_words.hpp"
 #include "app/batch/said.hpp"
 #include "app/words/problems.hpp"
 #include "core/catalog/problem_codes.hpp"
@@ -10,11 +11,6 @@
 namespace loam::batch {
 
 namespace {
-
-QString text(std::string_view utf8)
-{
-    return QString::fromUtf8(utf8);
-}
 
 std::string trimmed(std::string_view cell)
 {
@@ -29,11 +25,11 @@ QString passed_over(const std::string& name)
     for (const Column& column : columns()) {
         known.push_back(column.name);
     }
-    const QString shown = text(name).left(60);
+    const QString written = shown(text(name));
     const auto nearest = json::nearest_name(name, known);
     return nearest ? Said::tr("The column “%1” is not known and is passed over. Did you mean “%2”?")
-                         .arg(shown, text(*nearest))
-                   : Said::tr("The column “%1” is not known and is passed over.").arg(shown);
+                         .arg(written, text(*nearest))
+                   : Said::tr("The column “%1” is not known and is passed over.").arg(written);
 }
 
 void read_header(const catalog::csv::Row& header, ListRead& read)

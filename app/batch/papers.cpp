@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "app/batch/said.hpp"
 #include "app/report/csv.hpp"
 #include "app/report/order.hpp"
 #include "app/report/shopping.hpp"
@@ -74,7 +75,9 @@ ClubOrder club_order(const Job& job, const std::vector<Adopter>& adopters)
     const words::Formatter formatter = words::formatter_in(job.language, job.units);
     const words::Speaker speaker(formatter, job.plan, catalog);
     std::vector<plan::Plan> heading(1); // the template's name stands over it, not a thousand people's
-    heading.front().title = job.plan.title;
+    heading.front().title = Said::tr("%1, for adopters: %2")
+                                .arg(QString::fromStdString(job.plan.title), formatter.count(std::ssize(plans)))
+                                .toStdString();
     const report::Order order{heading, catalog.prices, job.date, merged.lines, merged.deliveries};
     return {QByteArray::fromStdString(report::shopping_csv(merged.lines, speaker)),
             report::text_order(order, speaker).toUtf8()};

@@ -1,40 +1,16 @@
 #include "app/batch/row_edits.hpp"
 
-#include <QRegularExpression>
-#include <QStringList>
-
 #include <algorithm>
 
+#include "app/batch/cell_words.hpp"
 #include "app/batch/number_cell.hpp"
 #include "app/batch/other_box.hpp"
 #include "app/batch/said.hpp"
-#include "core/json/nearest_name.hpp"
 #include "core/plan/file.hpp"
 
 namespace loam::batch {
 
 namespace {
-
-QString text(std::string_view utf8)
-{
-    return QString::fromUtf8(utf8);
-}
-
-QString shown(const QString& typed)
-{
-    constexpr qsizetype longest = 60;
-    return typed.size() > longest ? typed.left(longest) + QStringLiteral("…") : typed;
-}
-
-template <class Entries, class Id> QString nearest(const QString& mistyped, const Entries& entries, Id id)
-{
-    std::vector<std::string_view> names;
-    for (const auto& entry : entries) {
-        names.push_back(entry.*id);
-    }
-    const auto found = json::nearest_name(mistyped.toStdString(), names);
-    return found ? text(*found) : QString();
-}
 
 // The member or element, made where it is missing; a list is as long as it is.
 json::Node* step(json::Node& parent, const std::string& key)
@@ -152,102 +128,6 @@ void RowEdits::put_number(const Column& column, const std::string& cell)
         return;
     }
     set(column, as_written ? json::Node::literal(number) : json::Node::of((typed - column.offset) * column.factor));
-}
-
-void RowEdits::check_species(const Column& column, const QString& species)
-{
-    if (shared_.catalog.find_species(species.toStdString()) != nullptr) {
-        return;
-    }
-    const QString meant = nearest(species, shared_.catalog.species, &catalog::Species::id);
-    refuse(column.name,
-           meant.isEmpty()
-               ? Said::tr("There is no sheet of a species “%1”.").arg(shown(species))
-               : Said::tr("There is no sheet of a species “%1”. Did you mean “%2”?").arg(shown(species), meant));
-}
-
-json::Node RowEdits::animal(const std::string& id, std::int64_t count, const QString& species) const
-{
-    json::Node node = json::Node::object();
-    node.add("id", json::Node::of(std::string_view(id)))
-        .add("species", json::Node::of(std::string_view(species.toStdString())));
-    node.add("count", json::Node::of(count));
-    return node;
-}
-
-// "3": so many of the template's kind. "1 python-regius + 2 pantherophis-guttatus": these in place of the template's.
-void RowEdits::put_animals(const Column& column, const std::string& cell)
-{
-    static const QRegularExpression count_alone(QStringLiteral("^[0-9]{1,4}$"));
-    static const QRegularExpression count_and_kind(QStringLiteral("^([0-9]{1,4})\\s+([a-z0-9-]+)$"));
-    const QString typed = text(cell);
-    const std::size_t kinds = shared_.plan.enclosures[*enclosure_].animals.size();
-    if (count_alone.match(typed).hasMatch()) {
-        if (kinds != 1) {
-            refuse(column.name,
-                   Said::tr("The template does not have one kind of animal here, so a number alone does not "
-                            "tell of which. Write as in “2 pantherophis-guttatus”."));
-            return;
-        }
-        set(column, json::Node::literal(QString::number(typed.toInt()).toStdString()));
-        return;
-    }
-    json::Node animals = json::Node::array();
-    const std::string stem = plan::fresh_id(shared_.plan, "adopted");
-    for (const QString& part : typed.split(QLatin1Char('+'))) {
-        const QRegularExpressionMatch match = count_and_kind.match(part.trimmed());
-        if (!match.hasMatch()) {
-            refuse(column.name, Said::tr("“%1” is neither a number nor a list as in “1 python-regius + 2 "
-                                         "pantherophis-guttatus”.")
-                                    .arg(shown(typed)));
-            return;
-        }
-        check_species(column, match.captured(2));
-        const std::size_t index = animals.items.size();
-        animals.add(animal(index == 0 ? stem : stem + "-" + std::to_string(index + 1), match.captured(1).toInt(),
-                           match.captured(2)));
-    }
-    const std::string pointer = "/enclosures/" + std::to_string(*enclosure_) + "/animals";
-    column_of_.emplace(pointer, column.name);
-    at(pointer) = std::move(animals);
-}
-
-void RowEdits::put_item(const QString& item, const QString& quantity)
-{
-    const auto& items = shared_.catalog.prices.items;
-    if (catalog::find_item(shared_.catalog.prices, item.toStdString()) == nullptr) {
-        const QString meant = nearest(item, items, &catalog::Item::id);
-        refuse("owned", meant.isEmpty()
-                            ? Said::tr("The price list has no item “%1”.").arg(shown(item))
-                            : Said::tr("The price list has no item “%1”. Did you mean “%2”?").arg(shown(item), meant));
-        return;
-    }
-    const auto read = plain_number(quantity.toStdString(), list_.separator);
-    if (const auto* why_not = std::get_if<QString>(&read)) {
-        refuse("owned", *why_not);
-        return;
-    }
-    json::Node& owned = at("/owned");
-    owned.kind = json::Kind::array; // where the template owned nothing
-    const std::string id = plan::fresh_id(shared_.plan, "had") + "-" + std::to_string(owned.items.size() + 1);
-    json::Node node = json::Node::object();
-    node.add("id", json::Node::of(std::string_view(id)))
-        .add("item", json::Node::of(std::string_view(item.toStdString())));
-    node.add("quantity", json::Node::literal(std::get<std::string>(read)));
-    owned.add(std::move(node));
-}
-
-void RowEdits::put_owned(const std::string& cell)
-{
-    static const QRegularExpression between(QStringLiteral("[;|]"));
-    column_of_.emplace("/owned", "owned");
-    for (const QString& part : text(cell).split(between, Qt::SkipEmptyParts)) {
-        const QString item = part.section(QLatin1Char(':'), 0, 0).trimmed();
-        const QString quantity = part.section(QLatin1Char(':'), 1).trimmed();
-        if (!item.isEmpty()) {
-            put_item(item, quantity.isEmpty() ? QStringLiteral("1") : quantity);
-        }
-    }
 }
 
 void RowEdits::put(const Column& column, const std::string& cell)

@@ -24,6 +24,16 @@ bool prints_remedies(sheets::Sheet sheet)
     return sheet != shopping && sheet != budget && sheet != running && sheet != year && sheet != winter_rest;
 }
 
+QStringList lent_names(const Job& job, const Adopter& who)
+{
+    QStringList names;
+    for (const plan::OwnedItem& one : job.lent) {
+        const catalog::Item* item = catalog::find_item(job.catalogs.at(who.language).prices, one.item);
+        names << QString::fromStdString(item != nullptr ? item->name : one.item);
+    }
+    return names;
+}
+
 bool leaves_danger_open(const assess::Assessment& assessment)
 {
     return std::any_of(assessment.findings.begin(), assessment.findings.end(),
@@ -81,7 +91,8 @@ QString Workshop::paint_one(const Finished& one) const
                                   .catalog = job_.catalogs.at(who.language),
                                   .formatter = words::formatter_in(who.language, who.units),
                                   .paper = job_.paper,
-                                  .sheets = one.sheets};
+                                  .sheets = one.sheets,
+                                  .lent = lent_names(job_, who)};
     Record record = record_of(one.assessment);
     record.row = who.row;
     record.fingerprint = QString::fromLatin1(who.fingerprint);

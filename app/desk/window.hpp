@@ -79,6 +79,7 @@ private:
     void refresh_title();
     void refresh_status();
     void print_sheets(bool to_pdf);
+    void make_batch();
     void show_preferences();
     void manage_prices();
     void start_first_plan();

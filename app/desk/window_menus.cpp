@@ -9,6 +9,7 @@
 #include <QStatusBar>
 #include <QUndoStack>
 
+#include "app/desk/batch/batch_dialog.hpp"
 #include "app/desk/command_finder.hpp"
 #include "app/desk/document/plan_document.hpp"
 #include "app/desk/help/about.hpp"
@@ -74,7 +75,18 @@ void Window::build_file_menu()
         show_calendar();
     })->setStatusTip(tr("What has to be done on which day, as a list and as a file for calendar programs."));
     menu.addSeparator();
+    add(menu, tr("For a list of adop&ters…"), "fileBatch", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_T), this,
+        [this] { make_batch(); })
+        ->setStatusTip(tr("The sheets of each row of a list, with this plan as the template, and one order over all."));
+    menu.addSeparator();
     add(menu, tr("&Quit"), "fileQuit", QKeySequence::Quit, this, [this] { close(); });
+}
+
+void Window::make_batch()
+{
+    BatchDialog dialog(document_->plan(), catalog_,
+                       {prices_->paths(), settings_.language(), settings_.units(), settings_.paper()}, this);
+    dialog.exec();
 }
 
 void Window::fill_recent_menu()

@@ -3,6 +3,7 @@
 
 #include <QByteArray>
 #include <QString>
+#include <QStringList>
 #include <optional>
 #include <vector>
 
@@ -23,6 +24,7 @@ struct Request {
     words::Formatter formatter;
     Paper paper = Paper::a4;
     std::vector<Sheet> sheets{Sheet::shopping, Sheet::budget};
+    QStringList lent{}; // what the reader gets on loan: in the plan it is owned
 };
 
 // Whether the keeper asks for a rest anywhere; then its sheet belongs to the set, even where it is refused.

@@ -90,6 +90,10 @@ Content shopping_content(const Request& request, const words::Speaker& speaker)
     content.blocks.push_back(Paragraph{QObject::tr("Prices in %1, typical, as of %2.")
                                            .arg(currency, formatter.iso_date(assessment.costs.price_date))});
     content.blocks.push_back(order_table(request, speaker));
+    if (!request.lent.isEmpty()) {
+        content.blocks.push_back(Paragraph{QObject::tr("On loan, to be given back, and so not to be bought: %1.")
+                                               .arg(request.lent.join(QStringLiteral(", ")))});
+    }
     const MoneyRange& startup = assessment.costs.startup;
     content.blocks.push_back(Heading{QObject::tr("All together")});
     content.blocks.push_back(Paragraph{

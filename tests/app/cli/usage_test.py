@@ -10,16 +10,18 @@ class Usage(ProgramTest):
     def test_help_names_exactly_the_commands_that_exist(self):
         text = self.done(run("--help")).out
         named = re.findall(r"^  ([a-z]+) [A-Z]", text, re.M)
-        self.assertEqual(named, ["assess", "shop", "compare", "suggest", "prices", "sheet", "calendar", "schema"])
+        self.assertEqual(named, ["assess", "shop", "compare", "suggest", "prices", "sheet", "calendar", "batch",
+                                 "schema"])
 
     def test_each_command_has_help_that_names_its_options(self):
-        for command, option in [("assess", "--strict"), ("shop", "--csv"), ("sheet", "--paper"), ("calendar", "--start"), ("schema", "--help")]:
+        for command, option in [("assess", "--strict"), ("shop", "--csv"), ("sheet", "--paper"), ("calendar", "--start"), ("batch", "--slice"),
+                                ("schema", "--help")]:
             text = self.done(run(command, "--help")).out
             self.assertIn(f"Usage: loamstead-cli {command}", text)
             self.assertIn(option, text)
 
     def test_help_fits_a_terminal(self):
-        for words in [[], ["assess"], ["shop"], ["prices"], ["sheet"], ["calendar"], ["schema"]]:
+        for words in [[], ["assess"], ["shop"], ["prices"], ["sheet"], ["calendar"], ["batch"], ["schema"]]:
             for line in self.done(run(*words, "--help")).out.splitlines():
                 self.assertLessEqual(len(line), 80, line)
 
