@@ -53,4 +53,8 @@ Exit run_compare(const Arguments& arguments);
 Exit run_suggest(const Arguments& arguments);
 Exit run_prices(const Arguments& arguments);
 Exit run_sheet(const Arguments& arguments);
+Exit run_calendar(const Arguments& arguments);
 Exit run_batch(const Arguments& arguments);
+Exit run_schema(const Arguments& arguments);
+
+} // namespace loam::cli
