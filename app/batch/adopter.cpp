@@ -70,9 +70,13 @@ struct Person {
     void units(words::UnitSystem usual) const
     {
         const std::string said = cell(list, row, "units");
-        adopter.units = said.empty() ? usual : said == "us" ? words::UnitSystem::us : words::UnitSystem::metric;
-        if (!said.empty() && said != "us" && said != "metric") {
-            refuse("units", Said::tr("“%1” is neither “metric” nor “us”.").arg(QString::fromStdString(said).left(20)));
+        adopter.units = said.empty()     ? usual
+                        : said == "us"   ? words::UnitSystem::us
+                        : said == "both" ? words::UnitSystem::both
+                                         : words::UnitSystem::metric;
+        if (!said.empty() && said != "us" && said != "metric" && said != "both") {
+            refuse("units",
+                   Said::tr("“%1” is none of “metric”, “us” and “both”.").arg(QString::fromStdString(said).left(20)));
         }
     }
 };

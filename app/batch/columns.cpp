@@ -19,7 +19,7 @@ constexpr auto all = std::to_array<Column>({
     {"name", "", person, "the adopter's name, up to 120 characters"},
     {"number", "", person, "a number or mark in the name's place or beside it"},
     {"language", "", person, "of the sheets: en, de or es"},
-    {"units", "", person, "of the sheets: metric or us"},
+    {"units", "", person, "of the sheets: metric, us or both"},
     {"currency", "/currency", text, "ISO 4217, such as USD"},
     {"jurisdiction", "/jurisdiction", text, "whose rules of space count: none, AT, CH, DE, AU-NSW or EU-LAB"},
     {"latitude_deg", "/site/latitude_deg", number, "north positive"},

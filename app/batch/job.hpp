@@ -13,6 +13,7 @@
 
 #include "app/batch/adopter.hpp"
 #include "app/sheets/paper.hpp"
+#include "app/sheets/printed_by.hpp"
 
 namespace loam::batch {
 
@@ -34,6 +35,7 @@ struct Job {
     std::chrono::year_month_day date{};
     std::optional<std::vector<sheets::Sheet>> sheets; // absent: the usual ones of each adopter
     sheets::Paper paper = sheets::Paper::a4;
+    sheets::PrintedBy printed_by{};          // at the head of each sheet
     QString language = QStringLiteral("en"); // of the club's own papers, and of rows that don't say
     words::UnitSystem units = words::UnitSystem::metric;
     QByteArray guidance; // a fingerprint of the user's own files

@@ -49,9 +49,12 @@ QByteArray manifest_of(const Job& job)
         {QStringLiteral("date"), QString::fromStdString(report::date(job.date).text)},
         {QStringLiteral("sheets"), sheets_of(job)},
         {QStringLiteral("paper"), job.paper == sheets::Paper::letter ? QStringLiteral("letter") : QStringLiteral("a4")},
+        {QStringLiteral("club"), job.printed_by.name},
+        {QStringLiteral("contact"), job.printed_by.contact},
         {QStringLiteral("language"), job.language},
-        {QStringLiteral("units"),
-         job.units == words::UnitSystem::us ? QStringLiteral("us") : QStringLiteral("metric")}};
+        {QStringLiteral("units"), job.units == words::UnitSystem::us     ? QStringLiteral("us")
+                                  : job.units == words::UnitSystem::both ? QStringLiteral("both")
+                                                                         : QStringLiteral("metric")}};
     return QJsonDocument(object).toJson(QJsonDocument::Indented);
 }
 

@@ -92,6 +92,7 @@ QString Workshop::paint_one(const Finished& one) const
                                   .formatter = words::formatter_in(who.language, who.units),
                                   .paper = job_.paper,
                                   .sheets = one.sheets,
+                                  .printed_by = job_.printed_by,
                                   .lent = lent_names(job_, who)};
     Record record = record_of(one.assessment);
     record.row = who.row;

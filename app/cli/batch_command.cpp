@@ -129,6 +129,7 @@ std::variant<batch::Job, Exit> job_of(const Arguments& arguments)
     job.units = inputs.formatter.system();
     job.sheets = chosen_sheets(arguments);
     job.paper = arguments.value("--paper") == QStringLiteral("letter") ? sheets::Paper::letter : sheets::Paper::a4;
+    job.printed_by = printed_by(arguments);
     job.catalogs = catalogs_for(inputs, job.list, job.language, arguments.has("--prices"));
     job.guidance = batch::guidance_fingerprint(files::user_guidance_folder());
     job.program = QStringLiteral("loamstead %1, Qt %2").arg(QCoreApplication::applicationVersion(), qVersion());

@@ -6,13 +6,19 @@ namespace {
 
 const Option date{"--date", "YYYY-MM-DD", "assess as of this day; today where it is left out", "", false};
 const Option units{"--units", "SYSTEM", "metric (as without it) or us", "metric us", false};
+// Only paper has room for two units.
+const Option sheet_units{"--units", "SYSTEM", "metric (as without it), us, or both: metric [US]", "metric us both",
+                         false};
 const Option language{"--language", "CODE", "names and sentences in en (as without it), de or es", "en de es", false};
 const Option prices{"--prices", "FILE", "use this price list; several: buy where it is best", "", false, true};
 
 // Of “sheet” and “batch”.
 const Option only{"--only", "SHEETS", "only some of the sheets, separated by commas",
-                  "shopping budget running year winter-rest", true};
+                  "decision shopping budget build proving running year holiday winter-rest", true};
 const Option paper{"--paper", "SIZE", "a4 (as without it) or letter", "a4 letter", false};
+
+const Option club{"--club", "NAME", "who hands the sheets out, at their head", "", false};
+const Option contact{"--contact", "TEXT", "how the reader reaches the club", "", false};
 
 } // namespace
 
@@ -92,16 +98,19 @@ std::span<const Command> commands()
          {{"--out", "FILE.pdf", "where the sheets go; must be given", "", false},
           paper,
           only,
+          club,
+          contact,
           date,
-          units,
+          sheet_units,
           language,
           prices},
          1,
          1,
          run_sheet,
          true,
-         "SHEETS are shopping, budget, running (the card beside the enclosure),\n"
-         "year (twelve months to tick off) and winter-rest (where one is asked for)."},
+         "SHEETS are decision, shopping, budget, build, proving, running (the card beside\n"
+         "the enclosure), year (twelve months to tick off), holiday and winter-rest\n"
+         "(where one is asked for)."},
         {"calendar",
          "PLAN",
          "what to do on which day, for your calendar program",
@@ -125,10 +134,12 @@ std::span<const Command> commands()
           {"--row", "N", "only this row, again; the header is row 1", "", false},
           only,
           paper,
+          club,
+          contact,
           {"--lent", "FILE.csv", "what the club lends to each: columns item, quantity", "", false},
           {"--progress", "", "tell the progress where there is no terminal, too", "", false},
           date,
-          units,
+          sheet_units,
           language,
           prices},
          2,

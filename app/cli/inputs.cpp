@@ -37,8 +37,10 @@ std::optional<std::chrono::year_month_day> date_of(const Arguments& arguments)
 // English as always, or a translation with the marks of its own numbers.
 words::Formatter formatter_of(const Arguments& arguments)
 {
-    const bool us = arguments.value("--units") == QStringLiteral("us");
-    const words::UnitSystem units = us ? words::UnitSystem::us : words::UnitSystem::metric;
+    const QString asked = arguments.value("--units").value_or(QStringLiteral("metric"));
+    const words::UnitSystem units = asked == QStringLiteral("us")     ? words::UnitSystem::us
+                                    : asked == QStringLiteral("both") ? words::UnitSystem::both
+                                                                      : words::UnitSystem::metric;
     const QString language = arguments.value("--language").value_or(QStringLiteral("en"));
     if (language != QStringLiteral("en")) {
         words::speak(language, QLocale(language));

@@ -8,6 +8,7 @@
 
 #include "app/cli/command.hpp"
 #include "app/sheets/paper.hpp"
+#include "app/sheets/printed_by.hpp"
 #include "app/words/numbers.hpp"
 #include "core/assess/assessment.hpp"
 #include "core/catalog/catalog.hpp"
@@ -34,6 +35,7 @@ std::variant<PriceInputs, Exit> read_price_inputs(const Arguments& arguments);
 
 // The value of --only. nullopt: it is not given.
 std::optional<std::vector<sheets::Sheet>> chosen_sheets(const Arguments& arguments);
+sheets::PrintedBy printed_by(const Arguments& arguments); // --club and --contact
 
 assess::Assessment assessed(const Inputs& inputs, std::size_t plan = 0);
 

@@ -12,17 +12,17 @@ std::optional<std::vector<sheets::Sheet>> chosen_sheets(const Arguments& argumen
     }
     const QStringList only = given->split(QLatin1Char(','));
     std::vector<sheets::Sheet> wanted;
-    const auto add = [&](const QString& name, sheets::Sheet sheet) {
-        if (only.contains(name)) {
-            wanted.push_back(sheet);
+    for (const sheets::SheetName& one : sheets::sheet_names()) {
+        if (only.contains(QString::fromLatin1(one.name))) {
+            wanted.push_back(one.sheet);
         }
-    };
-    add(QStringLiteral("shopping"), sheets::Sheet::shopping);
-    add(QStringLiteral("budget"), sheets::Sheet::budget);
-    add(QStringLiteral("running"), sheets::Sheet::running);
-    add(QStringLiteral("year"), sheets::Sheet::year);
-    add(QStringLiteral("winter-rest"), sheets::Sheet::winter_rest);
+    }
     return wanted;
+}
+
+sheets::PrintedBy printed_by(const Arguments& arguments)
+{
+    return {arguments.value("--club").value_or(QString()), arguments.value("--contact").value_or(QString())};
 }
 
 Exit run_sheet(const Arguments& arguments)
@@ -45,7 +45,8 @@ Exit run_sheet(const Arguments& arguments)
                                   inputs.catalog,
                                   inputs.formatter,
                                   letter ? sheets::Paper::letter : sheets::Paper::a4,
-                                  chosen_sheets(arguments).value_or(sheets::usual_sheets(assessment))};
+                                  chosen_sheets(arguments).value_or(sheets::usual_sheets(assessment)),
+                                  printed_by(arguments)};
     if (const auto error = sheets::write_pdf(request, *out)) {
         tell(*error);
         return Exit::file_trouble;

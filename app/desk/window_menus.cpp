@@ -84,8 +84,9 @@ void Window::build_file_menu()
 
 void Window::make_batch()
 {
-    BatchDialog dialog(document_->plan(), catalog_,
-                       {prices_->paths(), settings_.language(), settings_.units(), settings_.paper()}, this);
+    BatchDialog dialog(
+        document_->plan(), catalog_,
+        {prices_->paths(), settings_.language(), settings_.units(), settings_.paper(), settings_.printed_by()}, this);
     dialog.exec();
 }
 
@@ -263,7 +264,8 @@ void Window::show_calendar()
     if (!may_hand_out()) {
         return;
     }
-    const SheetJob job{document_->plan(), *assessment_, *catalog_, settings_.units(), settings_.paper()};
+    const SheetJob job{document_->plan(), *assessment_,      *catalog_,
+                       settings_.units(), settings_.paper(), settings_.printed_by()};
     CalendarDialog dialog(job, this);
     dialog.exec();
     say_exported(dialog.saved_as());
@@ -323,9 +325,10 @@ void Window::print_sheets(bool to_pdf)
     if (!may_hand_out()) {
         return;
     }
-    const SheetJob job{document_->plan(), *assessment_, *catalog_, settings_.units(), settings_.paper()};
+    const SheetJob job{document_->plan(), *assessment_,      *catalog_,
+                       settings_.units(), settings_.paper(), settings_.printed_by()};
     if (to_pdf) {
-        if (const QString path = save_sheets_as_pdf(job, this); !path.isEmpty()) {
+        if (const QString path = save_sheets_as_pdf(job, settings_, this); !path.isEmpty()) {
             statusBar()->showMessage(tr("The sheets were saved as “%1”.").arg(path), 10000);
         }
     } else {

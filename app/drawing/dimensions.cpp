@@ -40,10 +40,8 @@ void paint_height_dimension(QPainter& painter, double top, double bottom, double
     painter.restore();
 }
 
-void paint_scale_bar(QPainter& painter, const QRectF& box, double pixels_per_m, const words::Formatter& formatter,
-                     const Inks& inks)
+double scale_bar_m(double width_px, double pixels_per_m, const words::Formatter& formatter)
 {
-    // The longest round length that takes no more than a quarter of the width.
     constexpr double inch_m = 0.0254;
     const bool us = formatter.system() == words::UnitSystem::us;
     const std::array<double, 5> lengths =
@@ -51,10 +49,17 @@ void paint_scale_bar(QPainter& painter, const QRectF& box, double pixels_per_m, 
            : std::array<double, 5>{0.05, 0.1, 0.2, 0.5, 1.0};
     double length_m = lengths.front();
     for (const double candidate : lengths) {
-        if (candidate * pixels_per_m <= box.width() / 4.0) {
+        if (candidate * pixels_per_m <= width_px / 4.0) {
             length_m = candidate;
         }
     }
+    return length_m;
+}
+
+void paint_scale_bar(QPainter& painter, const QRectF& box, double pixels_per_m, const words::Formatter& formatter,
+                     const Inks& inks)
+{
+    const double length_m = scale_bar_m(box.width(), pixels_per_m, formatter);
     const QPointF start(box.left(), box.center().y());
     const QPointF end = start + QPointF(length_m * pixels_per_m, 0.0);
     painter.setPen(QPen(inks.ink, 1.4));

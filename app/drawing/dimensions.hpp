@@ -16,6 +16,8 @@ void paint_width_dimension(QPainter& painter, double left, double right, double 
 void paint_height_dimension(QPainter& painter, double top, double bottom, double x, const QString& figure,
                             const Inks& inks);
 // A bar of a round length at the lower left of `box`.
+// The longest round length that takes no more than a quarter of the width.
+double scale_bar_m(double width_px, double pixels_per_m, const words::Formatter& formatter);
 void paint_scale_bar(QPainter& painter, const QRectF& box, double pixels_per_m, const words::Formatter& formatter,
                      const Inks& inks);
 

@@ -5,6 +5,7 @@
 
 #include "app/drawing/dimensions.hpp"
 #include "app/drawing/grid.hpp"
+#include "app/drawing/hatch.hpp"
 #include "app/drawing/heat_layer.hpp"
 #include "app/drawing/in_hand.hpp"
 #include "app/drawing/moisture_layer.hpp"
@@ -17,8 +18,39 @@ namespace loam::drawing {
 
 namespace {
 
+// Covers let what lies below be seen through their hatch; fittings stand before the bed.
+void paint_shape_in_lines(QPainter& painter, const Shape& shape, const Picture& picture)
+{
+    constexpr double apart_px = 6.0;
+    QPen pen(picture.inks.ink, 1.1);
+    painter.setBrush(shape.kind == ShapeKind::fitting ? QBrush(picture.inks.paper) : QBrush(Qt::NoBrush));
+    if (shape.kind == ShapeKind::cover) {
+        paint_hatch(painter, shape.outline, Hatch::falling, apart_px, picture.inks.ink);
+        pen.setStyle(Qt::DashLine);
+    } else if (shape.kind == ShapeKind::mat) {
+        paint_hatch(painter, shape.outline, Hatch::crossed, apart_px / 2.0, picture.inks.ink);
+    }
+    painter.setPen(pen);
+    painter.drawPolygon(shape.outline);
+}
+
+void paint_lamp_cross(QPainter& painter, const Shape& shape)
+{
+    const QRectF box = shape.outline.boundingRect();
+    painter.drawLine(box.topLeft(), box.bottomRight());
+    painter.drawLine(box.topRight(), box.bottomLeft());
+}
+
 void paint_shape(QPainter& painter, const Shape& shape, const Picture& picture)
 {
+    const bool crossed = shape.kind == ShapeKind::lamp && !shape.in_section;
+    if (!picture.colours) {
+        paint_shape_in_lines(painter, shape, picture);
+        if (crossed) {
+            paint_lamp_cross(painter, shape);
+        }
+        return;
+    }
     const Inks& inks = picture.inks;
     const bool lit = !picture.highlighted.isEmpty() && shape.id == picture.highlighted;
     QColor fill = inks.paper;
@@ -43,10 +75,8 @@ void paint_shape(QPainter& painter, const Shape& shape, const Picture& picture)
     }
     painter.setPen(pen);
     painter.drawPolygon(shape.outline);
-    if (shape.kind == ShapeKind::lamp && !shape.in_section) {
-        const QRectF box = shape.outline.boundingRect();
-        painter.drawLine(box.topLeft(), box.bottomRight());
-        painter.drawLine(box.topRight(), box.bottomLeft());
+    if (crossed) {
+        paint_lamp_cross(painter, shape);
     }
 }
 
@@ -68,16 +98,42 @@ void paint_walls(QPainter& painter, const Frame& frame, const Picture& picture)
     }
 }
 
+// Layer by layer, hatched this way and that.
+void paint_bed_in_lines(QPainter& painter, const Frame& frame, const Picture& picture)
+{
+    constexpr double apart_px = 7.0;
+    const double length_m = picture.enclosure.shell.length_m;
+    double left_m = 0.0;
+    double right_m = 0.0;
+    bool rising = true;
+    for (const plan::SubstrateLayer& layer : picture.enclosure.substrate) {
+        const double left_top_m = left_m + layer.depth_m;
+        const double right_top_m = right_m + layer.depth_at_right_m.value_or(layer.depth_m);
+        const QPolygonF outline({on_section(frame, 0, left_m), on_section(frame, 0, left_top_m),
+                                 on_section(frame, length_m, right_top_m), on_section(frame, length_m, right_m)});
+        paint_hatch(painter, outline, rising ? Hatch::rising : Hatch::falling, apart_px, picture.inks.ink);
+        painter.setPen(QPen(picture.inks.ink, 0.8));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawPolygon(outline);
+        left_m = left_top_m;
+        right_m = right_top_m;
+        rising = !rising;
+    }
+}
+
 void paint_bed(QPainter& painter, const Frame& frame, const Picture& picture)
 {
+    if (!picture.colours) {
+        paint_bed_in_lines(painter, frame, picture);
+        return;
+    }
     const plan::Shell& shell = picture.enclosure.shell;
     const QPolygonF bed({on_section(frame, 0, 0), on_section(frame, 0, bed_top_m(picture.enclosure, 0)),
                          on_section(frame, shell.length_m, bed_top_m(picture.enclosure, shell.length_m)),
                          on_section(frame, shell.length_m, 0)});
     painter.setPen(QPen(picture.inks.ink, 1.0));
-    painter.setBrush(heat_in_view(picture) != nullptr && picture.colours
-                         ? QBrush(Qt::NoBrush)
-                         : QBrush(picture.inks.line, Qt::Dense6Pattern));
+    painter.setBrush(heat_in_view(picture) != nullptr ? QBrush(Qt::NoBrush)
+                                                      : QBrush(picture.inks.line, Qt::Dense6Pattern));
     painter.drawPolygon(bed);
 }
 

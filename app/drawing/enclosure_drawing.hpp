@@ -4,6 +4,7 @@
 
 #include <QColor>
 #include <QFont>
+#include <QHash>
 #include <QLineF>
 #include <QPainter>
 #include <QRectF>
@@ -23,6 +24,7 @@ struct Inks {
     bool on_dark = false;
 
     static Inks light();
+    static Inks print(); // black on white
     static Inks dark();
 };
 
@@ -47,7 +49,9 @@ struct Picture {
     std::optional<InHand> in_hand;
     bool grid = false;             // faint lines at round distances, on floor and section
     std::optional<QRectF> in_view; // the part of the area that is seen; absent: all of it. The legend stays in it.
-    bool colours = true;           // false: isolines only, for monochrome paper
+    bool colours = true;           // false: for paper in black and white: isolines only, lines for hatches, no tint
+    std::optional<double> pixels_per_m; // a scale that is set; absent: as large as the area lets it be
+    QHash<QString, QString> marks;      // what stands at an element, by its id; empty: the names of the kinds
     words::Formatter formatter;
     Inks inks = Inks::light();
     QFont font;
@@ -67,6 +71,9 @@ struct Frame {
 // Without walls.
 Frame lay_out(const plan::Enclosure& enclosure, const QRectF& area, const QFont& font);
 Frame lay_out(const Picture& picture, const QRectF& area);
+
+// How large an area takes the drawing at a scale, plan over section.
+QSizeF size_at(const plan::Enclosure& enclosure, double pixels_per_m, const QFont& font);
 
 void paint(QPainter& painter, const QRectF& area, const Picture& picture);
 

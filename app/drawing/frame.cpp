@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <optional>
 
 #include <QFontMetricsF>
 
@@ -14,6 +15,17 @@ Inks Inks::light()
             .line = QColor(0xc9, 0xc2, 0xb4),
             .accent = QColor(0x1f, 0x5f, 0x8b),
             .glass = QColor(0x5b, 0x7d, 0x8c),
+            .on_dark = false};
+}
+
+Inks Inks::print()
+{
+    return {.paper = Qt::white,
+            .ink = Qt::black,
+            .faint = Qt::black,
+            .line = Qt::black,
+            .accent = Qt::black,
+            .glass = Qt::black,
             .on_dark = false};
 }
 
@@ -65,12 +77,13 @@ double scale_for(double wide, double tall, double length_m, double height_m)
 }
 
 // Plan over section, aligned along the length.
-Frame stacked(const Extent& box, const QRectF& area, const Surround& room)
+Frame stacked(const Extent& box, const QRectF& area, const Surround& room, std::optional<double> pixels_per_m = {})
 {
     const double wide = area.width() - room.left() - room.right();
     const double tall = area.height() - room.above() - 2 * room.below() - room.names() - room.legend();
     Frame frame;
-    const double scale = scale_for(wide, tall, box.length_m, box.width_m + box.height_m + box.fixture_m);
+    const double scale =
+        pixels_per_m.value_or(scale_for(wide, tall, box.length_m, box.width_m + box.height_m + box.fixture_m));
     frame.pixels_per_m = scale;
     const double x = area.left() + room.left() + (wide - scale * box.length_m) / 2.0;
     frame.plan = QRectF(x, area.top() + room.above(), scale * box.length_m, scale * box.width_m);
@@ -138,9 +151,21 @@ Frame unfold(const Extent& box, const QRectF& area, const Surround& room)
 
 } // namespace
 
+QSizeF size_at(const plan::Enclosure& enclosure, double pixels_per_m, const QFont& font)
+{
+    const Surround room{QFontMetricsF(font).height()};
+    const Extent box = extent_of(enclosure);
+    return {room.left() + pixels_per_m * box.length_m + room.right(),
+            room.above() + pixels_per_m * (box.width_m + box.height_m + box.fixture_m) + 2.0 * room.below() +
+                room.names() + room.legend()};
+}
+
 Frame lay_out(const Picture& picture, const QRectF& area)
 {
     const Surround room{QFontMetricsF(picture.font).height()};
+    if (picture.pixels_per_m) {
+        return stacked(extent_of(picture.enclosure), area, room, picture.pixels_per_m);
+    }
     Frame frame = picture.unfolded && picture.layer == Layer::heat ? unfold(extent_of(picture.enclosure), area, room)
                                                                    : lay_out(picture.enclosure, area, picture.font);
     if (picture.in_view) {

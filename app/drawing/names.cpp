@@ -3,6 +3,7 @@
 #include <QFontMetricsF>
 #include <algorithm>
 
+#include "app/drawing/dimensions.hpp"
 #include "app/words/verdicts.hpp"
 
 namespace loam::drawing {
@@ -11,8 +12,12 @@ namespace {
 
 constexpr double gap_px = 10.0; // between names side by side
 
-QString name_of(const plan::Enclosure& enclosure, const QString& id)
+QString name_of(const Picture& picture, const QString& id)
 {
+    if (!picture.marks.isEmpty()) {
+        return picture.marks.value(id);
+    }
+    const plan::Enclosure& enclosure = picture.enclosure;
     const std::string wanted = id.toStdString();
     for (const plan::Fitting& fitting : enclosure.fittings) {
         if (fitting.id == wanted) {
@@ -43,7 +48,7 @@ void paint_in_plan(QPainter& painter, const Shape& fitting, const Picture& pictu
 {
     const QFontMetricsF metrics(painter.font());
     const QRectF box = fitting.outline.boundingRect().adjusted(3, 2, -3, -2);
-    const QStringList lines = lines_within(name_of(picture.enclosure, fitting.id), box.width(), metrics);
+    const QStringList lines = lines_within(name_of(picture, fitting.id), box.width(), metrics);
     double width = 0.0;
     for (const QString& line : lines) {
         width = std::max(width, metrics.horizontalAdvance(line));
@@ -107,6 +112,30 @@ void paint_over_section(QPainter& painter, const Frame& frame, const Picture& pi
     }
 }
 
+// Marks are short enough to stand at everything: in fittings above, here at lamps, mats and covers seen from above,
+// and at the fittings in the section.
+void paint_marks(QPainter& painter, const std::vector<Shape>& shapes, const Picture& picture)
+{
+    for (const Shape& shape : shapes) {
+        const bool lamp = shape.kind == ShapeKind::lamp;
+        if ((shape.kind == ShapeKind::fitting || lamp) && lamp == shape.in_section) {
+            continue;
+        }
+        if (shape.in_section && shape.kind != ShapeKind::fitting) {
+            continue;
+        }
+        const QRectF box = shape.outline.boundingRect();
+        const QString mark = name_of(picture, shape.id);
+        // A lamp's cross and a mat's hatch stay to be seen: the mark stands at a corner.
+        const double half = QFontMetricsF(painter.font()).height() / 2.0;
+        const QPointF place = shape.kind == ShapeKind::fitting ? box.center()
+                              : shape.kind == ShapeKind::cover ? box.topRight() + QPointF(-1.6 * half, half)
+                              : shape.kind == ShapeKind::mat   ? box.bottomLeft() + QPointF(1.6 * half, -half)
+                                                               : box.topLeft() + QPointF(-1.2 * half, -half);
+        paint_label(painter, place, mark, picture.inks.ink, picture.inks.paper);
+    }
+}
+
 } // namespace
 
 void paint_names(QPainter& painter, const Frame& frame, const Picture& picture, const std::vector<Shape>& shapes,
@@ -119,13 +148,16 @@ void paint_names(QPainter& painter, const Frame& frame, const Picture& picture, 
         if (shape.kind == ShapeKind::lamp && !shape.in_section) {
             taken.push_back(box);
         } else if (shape.kind == ShapeKind::lamp) {
-            lamps.push_back({{box.center().x(), box.top()}, name_of(picture.enclosure, shape.id)});
+            lamps.push_back({{box.center().x(), box.top()}, name_of(picture, shape.id)});
         }
     }
     for (const Shape& shape : shapes) {
         if (shape.kind == ShapeKind::fitting && !shape.in_section) {
             paint_in_plan(painter, shape, picture, taken);
         }
+    }
+    if (!picture.marks.isEmpty()) {
+        paint_marks(painter, shapes, picture);
     }
     paint_over_section(painter, frame, picture, std::move(lamps));
 }

@@ -146,9 +146,8 @@ Content budget_content(const Request& request, const words::Speaker& speaker)
 {
     const assess::Costs& costs = request.assessment.costs;
     const QString currency = QString::fromStdString(costs.currency.code);
-    Content content;
-    content.footer = footer_of(request);
-    content.blocks.push_back(Title{QObject::tr("Budget sheet"), subtitle_of(request)});
+    Content content = begun(Sheet::budget, request);
+    content.pages = 2;
     add_dangers(content, request, speaker);
     if (costs.price_illustrative) {
         content.blocks.push_back(Caution{QObject::tr("The prices are invented for illustration. Write in your own.")});
@@ -165,6 +164,7 @@ Content budget_content(const Request& request, const words::Speaker& speaker)
             content.blocks.push_back(Blank{speaker.need(need)});
         }
     }
+    add_sign_off(content);
     add_unknowns(content, Sheet::budget, request, speaker);
     add_cautions(content);
     return content;

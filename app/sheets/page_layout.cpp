@@ -2,6 +2,8 @@
 
 #include <QFontMetricsF>
 #include <QObject>
+#include <algorithm>
+#include <array>
 #include <cmath>
 #include <utility>
 
@@ -11,12 +13,11 @@ namespace {
 
 constexpr double gap_pt = 5.0;
 constexpr double cell_gap_pt = 10.0;
-constexpr double row_pad_pt = 3.0;
+constexpr double row_pad_pt = 2.3;
 constexpr double tick_pt = 11.0;
 constexpr double tick_space_pt = tick_pt + 8.0;
-constexpr double footer_pt = 36.0;     // two lines of small print
-constexpr double group_space_pt = 7.0; // over a group's heading
-constexpr double blank_line_pt = 130.0;
+constexpr double footer_pt = 32.0;     // two lines of small print
+constexpr double group_space_pt = 5.0; // over a group's heading
 constexpr int wrap = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
 
 bool has_ticks(const Table& table)
@@ -27,6 +28,12 @@ bool has_ticks(const Table& table)
         }
     }
     return false;
+}
+
+bool has_head(const Table& table)
+{
+    return std::any_of(table.columns.begin(), table.columns.end(),
+                       [](const Column& column) { return !column.head.isEmpty(); });
 }
 
 } // namespace
@@ -45,12 +52,30 @@ Fonts Fonts::standard()
     return fonts;
 }
 
-PageLayout::PageLayout(const Content& content, const QRectF& page, const Fonts& fonts)
-    : content_(content), page_(page.adjusted(0, 0, 0, -footer_pt)), fonts_(fonts), y_(page.top())
+// Laid out on a page of another size, which is painted at the zoom.
+PageLayout::PageLayout(const Content& content, const QRectF& page, const Fonts& fonts, double zoom)
+    : content_(&content), page_(QRectF(page.topLeft() / zoom, page.size() / zoom).adjusted(0, 0, 0, -footer_pt)),
+      fonts_(fonts), zoom_(zoom), y_(page_.top())
 {
-    for (const Block& block : content_.blocks) {
+    for (const Block& block : content_->blocks) {
         place(pieces_of(block));
     }
+}
+
+PageLayout fitted(const Content& content, const QRectF& page, const Fonts& fonts)
+{
+    constexpr std::array zooms{0.97, 0.94, 0.91, 0.88, 0.85};
+    PageLayout best(content, page, fonts);
+    for (const double zoom : zooms) {
+        if (content.pages == 0 || best.page_count() <= content.pages) {
+            break;
+        }
+        PageLayout smaller(content, page, fonts, zoom);
+        if (smaller.page_count() < best.page_count()) {
+            best = std::move(smaller);
+        }
+    }
+    return best;
 }
 
 double PageLayout::text_height(const QFont& font, double width, const QString& text) const
@@ -82,7 +107,7 @@ PageLayout::Piece PageLayout::row_piece(const Table& table, const Row& row) cons
         piece.height = text_height(fonts_.bold, page_.width(), row.cells.value(0)) + row_pad_pt + group_space_pt;
         return piece;
     }
-    double height = row.tick ? tick_pt : 0.0;
+    double height = std::max(row.tick ? tick_pt : 0.0, row.least_pt - 2 * row_pad_pt);
     const std::vector<QRectF> cells = cells_of(table, 0.0, 1.0);
     for (std::size_t i = 0; i < table.columns.size() && static_cast<qsizetype>(i) < row.cells.size(); ++i) {
         height = std::max(height, text_height(row.total ? fonts_.bold : fonts_.body, cells[i].width(),
@@ -110,22 +135,33 @@ std::vector<QRectF> PageLayout::cells_of(const Table& table, double top, double 
     return cells;
 }
 
+PageLayout::Piece PageLayout::text_piece(Piece::Kind kind, const QFont& font, const QString& text,
+                                         const QString& below) const
+{
+    const QFont& second = kind == Piece::Kind::issuer ? fonts_.small : fonts_.body;
+    const double under = below.isEmpty() ? 0.0 : text_height(second, page_.width(), below);
+    const double between = below.isEmpty() || kind == Piece::Kind::issuer ? 0.0 : gap_pt;
+    return {.kind = kind,
+            .height = text_height(font, page_.width(), text) + between + under + gap_pt,
+            .texts = {text, below}};
+}
+
 std::vector<PageLayout::Piece> PageLayout::pieces_of(const Block& block) const
 {
     const double width = page_.width();
+    if (const auto* issuer = std::get_if<Issuer>(&block)) {
+        Piece piece = text_piece(Piece::Kind::issuer, fonts_.bold, issuer->name, issuer->contact);
+        piece.below = gap_pt;
+        return {piece};
+    }
     if (const auto* title = std::get_if<Title>(&block)) {
-        const double below = title->below.isEmpty() ? 0.0 : text_height(fonts_.body, width, title->below) + gap_pt;
-        return {{.kind = Piece::Kind::title,
-                 .height = text_height(fonts_.title, width, title->text) + below + gap_pt,
-                 .texts = {title->text, title->below}}};
+        return {text_piece(Piece::Kind::title, fonts_.title, title->text, title->below)};
     }
     if (const auto* heading = std::get_if<Heading>(&block)) {
         return {heading_piece(heading->text)};
     }
     if (const auto* paragraph = std::get_if<Paragraph>(&block)) {
-        return {{.kind = Piece::Kind::paragraph,
-                 .height = text_height(fonts_.body, width, paragraph->text) + gap_pt,
-                 .texts = {paragraph->text}}};
+        return {text_piece(Piece::Kind::paragraph, fonts_.body, paragraph->text, {})};
     }
     if (const auto* caution = std::get_if<Caution>(&block)) {
         return {caution_piece(caution->text)};
@@ -135,8 +171,15 @@ std::vector<PageLayout::Piece> PageLayout::pieces_of(const Block& block) const
     }
     if (const auto* blank = std::get_if<Blank>(&block)) {
         return {{.kind = Piece::Kind::blank,
-                 .height = text_height(fonts_.body, width - blank_line_pt, blank->label) + 1.6 * gap_pt,
-                 .texts = {blank->label}}};
+                 .height = text_height(fonts_.body, width - blank->line_pt, blank->label) + 1.6 * gap_pt,
+                 .texts = {blank->label},
+                 .line_pt = blank->line_pt}};
+    }
+    if (const auto* figure = std::get_if<Figure>(&block)) {
+        return {{.kind = Piece::Kind::figure, .height = figure->height_pt / zoom_, .below = gap_pt, .figure = figure}};
+    }
+    if (std::holds_alternative<NewPage>(block)) {
+        return {{.kind = Piece::Kind::new_page}};
     }
     return pieces_of(std::get<Table>(block));
 }
@@ -170,8 +213,11 @@ std::vector<PageLayout::Piece> PageLayout::pieces_of(const Together& together) c
 
 std::vector<PageLayout::Piece> PageLayout::pieces_of(const Table& table) const
 {
-    std::vector<Piece> pieces{head_piece(table)};
-    pieces.front().company = lines(3);
+    std::vector<Piece> pieces;
+    if (has_head(table)) {
+        pieces.push_back(head_piece(table));
+        pieces.front().company = lines(3);
+    }
     for (const Row& row : table.rows) {
         pieces.push_back(row_piece(table, row));
         pieces.back().company = row.group ? lines(3) : 0.0;
@@ -183,7 +229,9 @@ std::vector<PageLayout::Piece> PageLayout::pieces_of(const Table& table) const
         Piece& above = pieces[pieces.size() - 2 - i];
         above.company = std::max(above.company, company);
     }
-    pieces.back().below = gap_pt;
+    if (!pieces.empty()) {
+        pieces.back().below = gap_pt;
+    }
     return pieces;
 }
 
@@ -195,10 +243,17 @@ double PageLayout::lines(int count) const
 void PageLayout::place(std::vector<Piece> pieces)
 {
     for (Piece& piece : pieces) {
+        if (piece.kind == Piece::Kind::new_page) {
+            if (!pages_.back().empty()) {
+                pages_.emplace_back();
+                y_ = page_.top();
+            }
+            continue;
+        }
         if (y_ + piece.height + piece.company > page_.bottom() && !pages_.back().empty()) {
             pages_.emplace_back();
             y_ = page_.top();
-            if (piece.kind == Piece::Kind::row) { // the table goes on: its head stands again
+            if (piece.kind == Piece::Kind::row && has_head(*piece.table)) { // the table goes on: its head stands again
                 Piece head = head_piece(*piece.table);
                 head.top = y_;
                 y_ += head.height;
@@ -228,13 +283,50 @@ void PageLayout::paint_row(QPainter& painter, const Piece& piece) const
         const Qt::Alignment side = column.right ? Qt::AlignRight : Qt::AlignLeft;
         painter.drawText(cells[i], static_cast<int>(side | Qt::AlignTop) | Qt::TextWordWrap, text);
     }
+    paint_lines(painter, piece, cells);
+    painter.setPen(Qt::black);
+}
+
+void PageLayout::paint_lines(QPainter& painter, const Piece& piece, const std::vector<QRectF>& cells) const
+{
+    const bool head = piece.kind == Piece::Kind::head;
+    const bool grid = piece.table->grid;
     painter.setPen(QPen(Qt::black, head ? 1.0 : 0.3));
-    const double line_y = !head && piece.row->total ? piece.top : piece.top + piece.height;
+    const double bottom = piece.top + piece.height;
+    const double line_y = !head && !grid && piece.row->total ? piece.top : bottom;
     painter.drawLine(QPointF(page_.left(), line_y), QPointF(page_.right(), line_y));
+    if (grid) {
+        for (std::size_t i = 1; i < cells.size(); ++i) {
+            const double x = cells[i].left() - cell_gap_pt / 2.0;
+            painter.drawLine(QPointF(x, piece.top), QPointF(x, bottom));
+        }
+    }
     if (!head && piece.row->tick) {
         painter.setPen(QPen(Qt::black, 1.0));
         painter.drawRect(QRectF(page_.left() + 1.0, piece.top + row_pad_pt + 1.0, tick_pt, tick_pt));
     }
+}
+
+void PageLayout::paint_texts(QPainter& painter, const QFont& font, const QRectF& box, const Piece& piece) const
+{
+    painter.setFont(font);
+    painter.drawText(box, wrap, piece.texts[0]);
+    if (piece.texts.value(1).isEmpty()) {
+        return;
+    }
+    const bool issuer = piece.kind == Piece::Kind::issuer;
+    const double offset = text_height(font, box.width(), piece.texts[0]) + (issuer ? 0.0 : gap_pt);
+    painter.setFont(issuer ? fonts_.small : fonts_.body);
+    painter.drawText(box.adjusted(0, offset, 0, 0), wrap, piece.texts[1]);
+}
+
+void PageLayout::paint_blank(QPainter& painter, const QRectF& box, const Piece& piece) const
+{
+    painter.setFont(fonts_.body);
+    painter.drawText(box.adjusted(0, 0.6 * gap_pt, -piece.line_pt, 0), wrap, piece.texts[0]);
+    painter.setPen(QPen(Qt::black, 0.6));
+    const double y = box.top() + 0.6 * gap_pt + QFontMetricsF(fonts_.body).height();
+    painter.drawLine(QPointF(box.right() - piece.line_pt + 8.0, y), QPointF(box.right(), y));
     painter.setPen(Qt::black);
 }
 
@@ -242,45 +334,47 @@ void PageLayout::paint_piece(QPainter& painter, const Piece& piece) const
 {
     const QRectF box(page_.left(), piece.top, page_.width(), piece.height);
     switch (piece.kind) {
-    case Piece::Kind::title: {
-        painter.setFont(fonts_.title);
-        painter.drawText(box, wrap, piece.texts[0]);
-        painter.setFont(fonts_.body);
-        const double offset = text_height(fonts_.title, box.width(), piece.texts[0]) + gap_pt;
-        painter.drawText(box.adjusted(0, offset, 0, 0), wrap, piece.texts[1]);
+    case Piece::Kind::issuer:
+        paint_texts(painter, fonts_.bold, box, piece);
+        painter.drawLine(box.bottomLeft(), box.bottomRight());
         return;
-    }
+    case Piece::Kind::title:
+        paint_texts(painter, fonts_.title, box, piece);
+        return;
     case Piece::Kind::heading:
         painter.setFont(fonts_.heading);
         painter.drawText(box.adjusted(0, 1.7 * gap_pt, 0, 0), wrap, piece.texts[0]);
         return;
     case Piece::Kind::paragraph:
-        painter.setFont(fonts_.body);
-        painter.drawText(box, wrap, piece.texts[0]);
+        paint_texts(painter, fonts_.body, box, piece);
         return;
     case Piece::Kind::caution:
         painter.setFont(fonts_.body);
         painter.fillRect(QRectF(box.left(), box.top() + 1, 3.5, box.height() - 0.7 * gap_pt), Qt::black);
         painter.drawText(box.adjusted(2.5 * gap_pt, 0, -gap_pt, 0), wrap, piece.texts[0]);
         return;
-    case Piece::Kind::blank: {
-        painter.setFont(fonts_.body);
-        painter.drawText(box.adjusted(0, 0.6 * gap_pt, -blank_line_pt, 0), wrap, piece.texts[0]);
-        painter.setPen(QPen(Qt::black, 0.6));
-        const double y = box.top() + 0.6 * gap_pt + QFontMetricsF(fonts_.body).height();
-        painter.drawLine(QPointF(box.right() - blank_line_pt + 8.0, y), QPointF(box.right(), y));
-        painter.setPen(Qt::black);
+    case Piece::Kind::blank:
+        paint_blank(painter, box, piece);
         return;
-    }
+    case Piece::Kind::figure:
+        painter.save();
+        painter.scale(1.0 / zoom_, 1.0 / zoom_);
+        piece.figure->paint(painter, QRectF(box.topLeft() * zoom_, box.size() * zoom_));
+        painter.restore();
+        return;
     case Piece::Kind::head:
     case Piece::Kind::row:
         paint_row(painter, piece);
+        return;
+    case Piece::Kind::new_page:
         return;
     }
 }
 
 void PageLayout::paint(QPainter& painter, int page) const
 {
+    painter.save();
+    painter.scale(zoom_, zoom_);
     painter.setPen(Qt::black);
     for (const Piece& piece : pages_.at(static_cast<std::size_t>(page))) {
         paint_piece(painter, piece);
@@ -290,10 +384,14 @@ void PageLayout::paint(QPainter& painter, int page) const
     painter.drawLine(foot.topLeft(), foot.topRight());
     painter.setFont(fonts_.small);
     painter.setPen(Qt::black);
-    const QString number = QObject::tr("Page %1 of %2").arg(page + 1).arg(page_count());
-    const double number_width = QFontMetricsF(fonts_.small).horizontalAdvance(number) + 8.0;
-    painter.drawText(foot.adjusted(0, 3, -number_width, 0), Qt::AlignLeft | Qt::TextWordWrap, content_.footer);
+    // Sheets come apart: each page says of which it is.
+    const QString number =
+        content_->name + QStringLiteral("\n") + QObject::tr("Page %1 of %2").arg(page + 1).arg(page_count());
+    const double number_width =
+        QFontMetricsF(fonts_.small).boundingRect(QRectF(0, 0, 1e5, 1e5), Qt::AlignLeft, number).width() + 14.0;
+    painter.drawText(foot.adjusted(0, 3, -number_width, 0), Qt::AlignLeft | Qt::TextWordWrap, content_->footer);
     painter.drawText(foot.adjusted(0, 3, 0, 0), Qt::AlignRight, number);
+    painter.restore();
 }
 
 } // namespace loam::sheets

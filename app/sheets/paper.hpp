@@ -4,6 +4,7 @@
 namespace loam::sheets {
 
 enum class Paper { a4, letter };
-enum class Sheet { shopping, budget, winter_rest, running, year };
+// In the order in which they are printed, which is that of the work.
+enum class Sheet { decision, shopping, budget, build, proving, running, year, holiday, winter_rest };
 
 } // namespace loam::sheets

@@ -215,9 +215,7 @@ void add_vet(Content& content)
 
 Content running_content(const Request& request, const words::Speaker& speaker)
 {
-    Content content;
-    content.footer = footer_of(request);
-    content.blocks.push_back(Title{QObject::tr("Running card"), subtitle_of(request)});
+    Content content = begun(Sheet::running, request);
     add_dangers(content, request, speaker);
     const std::vector<Task> tasks = tasks_of(request);
     const std::size_t count = std::min(request.plan.enclosures.size(), request.assessment.enclosures.size());

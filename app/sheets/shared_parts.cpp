@@ -1,21 +1,43 @@
 #include <QCoreApplication>
+#include <QCryptographicHash>
 #include <QObject>
+#include <algorithm>
+#include <optional>
 #include <utility>
 
 #include "app/sheets/contents.hpp"
+#include "core/plan/file.hpp"
 
 namespace loam::sheets {
 
+namespace {
+
+// Which state of the plan it is: two prints of the same plan bear the same mark.
+QString version_of(const plan::Plan& plan)
+{
+    constexpr qsizetype shown = 8;
+    const std::string text = plan::write(plan);
+    const QByteArrayView bytes(text.data(), static_cast<qsizetype>(text.size()));
+    return QString::fromLatin1(QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex().first(shown));
+}
+
+QString shortened(const QString& text, qsizetype longest)
+{
+    return text.size() <= longest ? text : text.first(longest - 1) + QChar(0x2026);
+}
+
 QString footer_of(const Request& request)
 {
+    constexpr qsizetype longest_title = 60; // the footer has two lines
     const assess::Costs& costs = request.assessment.costs;
-    QString text = QObject::tr("Loamstead %1 · plan “%2” · worked out on %3")
-                       .arg(QCoreApplication::applicationVersion(), QString::fromStdString(request.plan.title),
-                            request.formatter.date(request.assessment.date));
-    if (!costs.price_date.empty()) {
-        text += QStringLiteral(" · ") + QObject::tr("prices of %1").arg(request.formatter.iso_date(costs.price_date));
+    const QString title = shortened(QString::fromStdString(request.plan.title).simplified(), longest_title);
+    const QString text = QObject::tr("Loamstead %1 · plan “%2”, version %3 · worked out on %4")
+                             .arg(QCoreApplication::applicationVersion(), title, version_of(request.plan),
+                                  request.formatter.date(request.assessment.date));
+    if (costs.price_date.empty()) {
+        return text;
     }
-    return text;
+    return text + QStringLiteral(" · ") + QObject::tr("prices of %1").arg(request.formatter.iso_date(costs.price_date));
 }
 
 QString subtitle_of(const Request& request)
@@ -26,6 +48,40 @@ QString subtitle_of(const Request& request)
     }
     return QString::fromStdString(request.plan.title) + QStringLiteral("\n") +
            QObject::tr("For: %1").arg(names.join(QStringLiteral(" · ")));
+}
+
+std::optional<Issuer> issuer_of(const PrintedBy& by)
+{
+    constexpr qsizetype most_lines = 4; // the page is for the sheet
+    QStringList lines = by.contact.split(QLatin1Char('\n'), Qt::SkipEmptyParts).mid(0, most_lines);
+    if (by.name.trimmed().isEmpty() && lines.isEmpty()) {
+        return std::nullopt;
+    }
+    for (QString& line : lines) {
+        line = shortened(line, 120);
+    }
+    const QString name = shortened(by.name.simplified(), 120);
+    return Issuer{name.isEmpty() ? lines.takeFirst() : name, lines.join(QLatin1Char('\n'))};
+}
+
+Sheet sheet_of_unknowns(const Request& request)
+{
+    const auto found = std::find(request.sheets.begin(), request.sheets.end(), Sheet::shopping);
+    return found != request.sheets.end() ? *found : request.sheets.front();
+}
+
+} // namespace
+
+Content begun(Sheet sheet, const Request& request)
+{
+    Content content;
+    content.name = title_of(sheet);
+    content.footer = footer_of(request);
+    if (auto issuer = issuer_of(request.printed_by)) {
+        content.blocks.push_back(*std::move(issuer));
+    }
+    content.blocks.push_back(Title{title_of(sheet), subtitle_of(request)});
+    return content;
 }
 
 void add_dangers(Content& content, const Request& request, const words::Speaker& speaker)
@@ -50,11 +106,12 @@ void add_unknowns(Content& content, Sheet here, const Request& request, const wo
     if (request.assessment.assumed.empty()) {
         return;
     }
-    if (request.sheets.front() != here) {
+    const Sheet there = sheet_of_unknowns(request);
+    if (there != here) {
         const std::size_t count = request.assessment.assumed.size();
-        content.blocks.push_back(
-            Paragraph{count == 1 ? QObject::tr("Not stated yet: one input, listed on the first sheet.")
-                                 : QObject::tr("Not stated yet: %1 inputs, listed on the first sheet.").arg(count)});
+        content.blocks.push_back(Paragraph{
+            count == 1 ? QObject::tr("Not stated yet: one input, listed on “%1”.").arg(title_of(there))
+                       : QObject::tr("Not stated yet: %1 inputs, listed on “%2”.").arg(count).arg(title_of(there))});
         return;
     }
     content.blocks.push_back(Heading{QObject::tr("Not stated yet: please fill in")});
@@ -84,6 +141,27 @@ void add_cautions(Content& content)
         together.cautions.push_back({caution});
     }
     content.blocks.push_back(std::move(together));
+}
+
+void add_cells(Content& content, const QStringList& labels, std::size_t rows)
+{
+    constexpr double hand_pt = 24.0;
+    Table table{{}, std::vector<Row>(rows, Row{.cells = {}, .least_pt = hand_pt}), true};
+    for (const QString& label : labels) {
+        table.columns.push_back({label, 1.0, false});
+    }
+    content.blocks.push_back(std::move(table));
+}
+
+void add_sign_off(Content& content)
+{
+    add_cells(content,
+              {QObject::tr("Paid: amount, date, by"), QObject::tr("Sign-off: name, date"), QObject::tr("Signature")});
+}
+
+QString cell_blank()
+{
+    return QStringLiteral("________");
 }
 
 } // namespace loam::sheets

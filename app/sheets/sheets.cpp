@@ -7,6 +7,7 @@
 #include <QPainter>
 #include <QPdfWriter>
 #include <QSaveFile>
+#include <array>
 
 #include "app/sheets/contents.hpp"
 #include "app/sheets/page_layout.hpp"
@@ -17,60 +18,114 @@ namespace loam::sheets {
 
 namespace {
 
-constexpr double margin_mm = 15.0;
+constexpr double margin_mm = 12.5;
+
+constexpr std::array names{SheetName{Sheet::decision, "decision"},
+                           SheetName{Sheet::shopping, "shopping"},
+                           SheetName{Sheet::budget, "budget"},
+                           SheetName{Sheet::build, "build"},
+                           SheetName{Sheet::proving, "proving"},
+                           SheetName{Sheet::running, "running"},
+                           SheetName{Sheet::year, "year"},
+                           SheetName{Sheet::holiday, "holiday"},
+                           SheetName{Sheet::winter_rest, "winter-rest"}};
 
 QPageSize page_size(Paper paper)
 {
     return QPageSize(paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter);
 }
 
-Content blocks_of(Sheet sheet, const Request& request, const words::Speaker& speaker)
+QPageLayout page_layout(Paper paper)
 {
-    switch (sheet) {
-    case Sheet::shopping:
-        return shopping_content(request, speaker);
-    case Sheet::budget:
-        return budget_content(request, speaker);
-    case Sheet::winter_rest:
-        return winter_rest_content(request, speaker);
-    case Sheet::running:
-        return running_content(request, speaker);
-    case Sheet::year:
-        return year_content(request, speaker);
-    }
-    return {};
+    return {page_size(paper), QPageLayout::Portrait, QMarginsF(margin_mm, margin_mm, margin_mm, margin_mm),
+            QPageLayout::Millimeter};
 }
 
 Content content_of(Sheet sheet, const Request& request, const words::Speaker& speaker)
 {
-    Content content = blocks_of(sheet, request, speaker);
-    keep_figures_whole(content);
-    return content;
+    switch (sheet) {
+    case Sheet::decision:
+        return decision_content(request, speaker);
+    case Sheet::shopping:
+        return shopping_content(request, speaker);
+    case Sheet::budget:
+        return budget_content(request, speaker);
+    case Sheet::build:
+        return build_content(request, speaker);
+    case Sheet::proving:
+        return proving_content(request, speaker);
+    case Sheet::running:
+        return running_content(request, speaker);
+    case Sheet::year:
+        return year_content(request, speaker);
+    case Sheet::holiday:
+        return holiday_content(request, speaker);
+    case Sheet::winter_rest:
+        return winter_rest_content(request, speaker);
+    }
+    return {};
 }
 
 } // namespace
 
+std::span<const SheetName> sheet_names()
+{
+    return names;
+}
+
+QString title_of(Sheet sheet)
+{
+    switch (sheet) {
+    case Sheet::decision:
+        return QObject::tr("Decision sheet");
+    case Sheet::shopping:
+        return QObject::tr("Shopping sheet");
+    case Sheet::budget:
+        return QObject::tr("Budget sheet");
+    case Sheet::build:
+        return QObject::tr("Build sheet");
+    case Sheet::proving:
+        return QObject::tr("Proving sheet");
+    case Sheet::running:
+        return QObject::tr("Running card");
+    case Sheet::year:
+        return QObject::tr("The year");
+    case Sheet::holiday:
+        return QObject::tr("Holiday card");
+    case Sheet::winter_rest:
+        return QObject::tr("Winter rest");
+    }
+    return {};
+}
+
+QSizeF printable_pt(Paper paper)
+{
+    return page_layout(paper).paintRect(QPageLayout::Point).size();
+}
+
 std::vector<Sheet> usual_sheets(const assess::Assessment& assessment)
 {
-    std::vector<Sheet> sheets{Sheet::shopping, Sheet::budget, Sheet::running, Sheet::year};
-    if (has_winter_rest(assessment)) {
-        sheets.push_back(Sheet::winter_rest);
+    std::vector<Sheet> sheets;
+    for (const SheetName& one : names) {
+        if (one.sheet != Sheet::winter_rest || has_winter_rest(assessment)) {
+            sheets.push_back(one.sheet);
+        }
     }
     return sheets;
 }
 
 void print(const Request& request, QPagedPaintDevice& device)
 {
-    device.setPageLayout(QPageLayout(page_size(request.paper), QPageLayout::Portrait,
-                                     QMarginsF(margin_mm, margin_mm, margin_mm, margin_mm), QPageLayout::Millimeter));
+    device.setPageLayout(page_layout(request.paper));
     const words::Speaker speaker(request.formatter, request.plan, request.catalog);
     const QRectF printable(QPointF(0, 0), device.pageLayout().paintRect(QPageLayout::Point).size());
     QPainter painter(&device);
     const double dots_per_point = device.logicalDpiX() / 72.0;
     bool first = true;
     for (const Sheet sheet : request.sheets) {
-        const Content content = content_of(sheet, request, speaker);
-        const PageLayout layout(content, printable, Fonts::standard());
+        Content content = content_of(sheet, request, speaker);
+        keep_figures_whole(content);
+        const PageLayout layout = fitted(content, printable, Fonts::standard());
         for (int page = 0; page < layout.page_count(); ++page) {
             if (!first) {
                 device.newPage();

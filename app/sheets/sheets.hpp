@@ -5,9 +5,11 @@
 #include <QString>
 #include <QStringList>
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "app/sheets/paper.hpp"
+#include "app/sheets/printed_by.hpp"
 #include "app/words/numbers.hpp"
 #include "core/assess/assessment.hpp"
 #include "core/catalog/catalog.hpp"
@@ -24,13 +26,22 @@ struct Request {
     words::Formatter formatter;
     Paper paper = Paper::a4;
     std::vector<Sheet> sheets{Sheet::shopping, Sheet::budget};
-    QStringList lent{}; // what the reader gets on loan: in the plan it is owned
+    PrintedBy printed_by; // at the head of each sheet
+    QStringList lent{};   // what the reader gets on loan: in the plan it is owned
 };
+
+// By what a sheet is asked for, on the command line and in settings ("winter-rest").
+struct SheetName {
+    Sheet sheet;
+    const char* name;
+};
+std::span<const SheetName> sheet_names(); // every sheet, in the order of printing
+QString title_of(Sheet sheet);            // "Shopping sheet"
 
 // Whether the keeper asks for a rest anywhere; then its sheet belongs to the set, even where it is refused.
 bool has_winter_rest(const assess::Assessment& assessment);
 
-// Shopping, budget, running card and year, and the winter rest where one is asked for.
+// All of them, but the winter rest only where one is asked for.
 std::vector<Sheet> usual_sheets(const assess::Assessment& assessment);
 
 // Paints all sheets asked for onto a printer or PDF writer; each begins a new page and counts its own pages.

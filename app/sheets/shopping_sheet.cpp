@@ -37,7 +37,7 @@ Row row_of(const assess::ShoppingLine& line, const Request& request, const words
     }
     // What has no price is a blank to fill in, never a zero; what is on the shelf needs none.
     const bool owned = line.amount_needed <= 0.0;
-    const QString blank = owned ? QString() : QStringLiteral("________");
+    const QString blank = owned ? QString() : cell_blank();
     const QString packs = owned ? QObject::tr("owned") : QStringLiteral("___");
     Row row{.cells = {item, line.packs > 0 ? formatter.count(line.packs) : packs,
                       line.pack_price && !owned ? formatter.money_bare(line.pack_price->typical) : blank,
@@ -57,7 +57,7 @@ Table order_table(const Request& request, const words::Speaker& speaker)
     table.columns = {{QObject::tr("Item"), name_boxes ? 3.9 : 5.0, false},
                      {QObject::tr("Packs"), 0.8, true},
                      {QObject::tr("Each"), 1.0, true},
-                     {QObject::tr("Total"), 1.0, true}};
+                     {QObject::tr("Total"), 1.3, true}};
     if (name_boxes) {
         table.columns.push_back({QObject::tr("For"), 1.7, false});
     }
@@ -80,25 +80,28 @@ Content shopping_content(const Request& request, const words::Speaker& speaker)
     const assess::Assessment& assessment = request.assessment;
     const words::Formatter& formatter = request.formatter;
     const QString currency = QString::fromStdString(assessment.costs.currency.code);
-    Content content;
-    content.footer = footer_of(request);
-    content.blocks.push_back(Title{QObject::tr("Shopping sheet"), subtitle_of(request)});
+    Content content = begun(Sheet::shopping, request);
+    content.pages = 2;
     add_dangers(content, request, speaker);
     if (assessment.costs.price_illustrative) {
         content.blocks.push_back(Caution{QObject::tr("The prices are invented for illustration. Write in your own.")});
     }
     content.blocks.push_back(Paragraph{QObject::tr("Prices in %1, typical, as of %2.")
                                            .arg(currency, formatter.iso_date(assessment.costs.price_date))});
-    content.blocks.push_back(order_table(request, speaker));
+    const MoneyRange& startup = assessment.costs.startup;
+    Table order = order_table(request, speaker);
+    order.rows.push_back(
+        {.cells = {QObject::tr("All together"), {}, {}, formatter.money_bare(startup.typical)}, .total = true});
+    content.blocks.push_back(std::move(order));
     if (!request.lent.isEmpty()) {
         content.blocks.push_back(Paragraph{QObject::tr("On loan, to be given back, and so not to be bought: %1.")
                                                .arg(request.lent.join(QStringLiteral(", ")))});
     }
-    const MoneyRange& startup = assessment.costs.startup;
-    content.blocks.push_back(Heading{QObject::tr("All together")});
     content.blocks.push_back(Paragraph{
-        QObject::tr("Typical %1; at low prices %2, at high prices %3. Lines without a price are not in it.")
-            .arg(formatter.money(startup.typical), formatter.money(startup.low), formatter.money(startup.high))});
+        QObject::tr("At low prices %1, at high prices %2, with delivery, tax and what is set aside. Lines without a "
+                    "price are not in it.")
+            .arg(formatter.money(startup.low), formatter.money(startup.high))});
+    add_sign_off(content);
     add_unknowns(content, Sheet::shopping, request, speaker);
     add_cautions(content);
     return content;

@@ -7,6 +7,9 @@ namespace loam::sheets {
 namespace {
 
 struct KeepWhole {
+    void operator()(Issuer&) const {} // the user's own text
+    void operator()(Figure&) const {}
+    void operator()(NewPage&) const {}
     void operator()(Title& title) const
     {
         title.text = figures_kept_whole(title.text);

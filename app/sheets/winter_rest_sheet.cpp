@@ -117,9 +117,7 @@ bool has_winter_rest(const assess::Assessment& assessment)
 
 Content winter_rest_content(const Request& request, const words::Speaker& speaker)
 {
-    Content content;
-    content.footer = footer_of(request);
-    content.blocks.push_back(Title{QObject::tr("Winter rest"), subtitle_of(request)});
+    Content content = begun(Sheet::winter_rest, request);
     add_dangers(content, request, speaker);
     for (const assess::EnclosureResult& enclosure : request.assessment.enclosures) {
         for (const assess::CoolSeasonResult& rest : enclosure.cool_seasons) {

@@ -136,9 +136,7 @@ void add_dated(Content& content, const std::vector<Task>& tasks, const Request& 
 
 Content year_content(const Request& request, const words::Speaker& speaker)
 {
-    Content content;
-    content.footer = footer_of(request);
-    content.blocks.push_back(Title{QObject::tr("The year"), subtitle_of(request)});
+    Content content = begun(Sheet::year, request);
     add_dangers(content, request, speaker);
     content.blocks.push_back(
         Paragraph{QObject::tr("What is done every day or every week stands on the running card. Replacements go by "

@@ -139,10 +139,22 @@ QString Formatter::count(std::int64_t value) const
     return locale_.toString(static_cast<qlonglong>(value));
 }
 
+template <typename Say> std::optional<QString> Formatter::in_two_units(Quantity quantity, const Say& say) const
+{
+    if (system_ != UnitSystem::both || !has_two_units(quantity)) {
+        return std::nullopt;
+    }
+    return QStringLiteral("%1 [%2]").arg(say(Formatter(UnitSystem::metric, locale_)),
+                                         say(Formatter(UnitSystem::us, locale_)));
+}
+
 QString Formatter::value(double stored, Quantity quantity) const
 {
     if (!std::isfinite(stored)) {
         return not_known();
+    }
+    if (const auto twice = in_two_units(quantity, [&](const Formatter& one) { return one.value(stored, quantity); })) {
+        return *twice;
     }
     const Quantity fitting = fitting_quantity(quantity, stored);
     const DisplayUnit unit = display_unit(fitting, system_);
@@ -161,6 +173,9 @@ QString Formatter::bare(double stored, Quantity quantity) const
 
 QString Formatter::about(double stored, Quantity quantity) const
 {
+    if (const auto twice = in_two_units(quantity, [&](const Formatter& one) { return one.about(stored, quantity); })) {
+        return *twice;
+    }
     const DisplayUnit unit = display_unit(quantity, system_);
     const double shown = stored * unit.factor + unit.offset;
     if (!std::isfinite(shown) || shown == 0.0) {
@@ -182,6 +197,9 @@ QString Formatter::span(const Range& range, Quantity quantity) const
     if (!std::isfinite(range.low) || !std::isfinite(range.high)) {
         return not_known();
     }
+    if (const auto twice = in_two_units(quantity, [&](const Formatter& one) { return one.span(range, quantity); })) {
+        return *twice;
+    }
     const Quantity fitting = fitting_quantity(quantity, std::max(std::abs(range.low), std::abs(range.high)));
     const DisplayUnit unit = display_unit(fitting, system_);
     const double low = restored(range.low, quantity, fitting) * unit.factor + unit.offset;
@@ -202,6 +220,9 @@ QString Formatter::span(const Range& range, Quantity quantity) const
 
 QString Formatter::range(const Range& range, Quantity quantity) const
 {
+    if (const auto twice = in_two_units(quantity, [&](const Formatter& one) { return one.range(range, quantity); })) {
+        return *twice;
+    }
     QString ends = span(range, quantity);
     const Quantity fitting = fitting_quantity(quantity, std::max(std::abs(range.low), std::abs(range.high)));
     const DisplayUnit unit = display_unit(fitting, system_);

@@ -26,7 +26,7 @@ public:
     UnitSystem system() const { return system_; }
     const QLocale& locale() const { return locale_; }
 
-    // "27.1 °C", "90 cm", "40%". Not finite: "not known".
+    // "27.1 °C", "90 cm", "40%"; in both units "90 cm [35.4 in]". Not finite: "not known".
     QString value(double stored, Quantity quantity) const;
     // The same without the unit, for a column or field whose head names it.
     QString bare(double stored, Quantity quantity) const;
@@ -69,6 +69,9 @@ public:
     QString why_not(const QString& text, Quantity quantity) const;
 
 private:
+    // "90 cm [35.4 in]", as drawings give a second unit; nullopt where one unit serves.
+    template <typename Say> std::optional<QString> in_two_units(Quantity quantity, const Say& say) const;
+
     UnitSystem system_;
     QLocale locale_;
 };

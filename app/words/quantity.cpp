@@ -169,6 +169,11 @@ DisplayUnit display_unit(Quantity quantity, UnitSystem system)
     return system == UnitSystem::us ? us_unit(quantity) : metric_unit(quantity);
 }
 
+bool has_two_units(Quantity quantity)
+{
+    return display_unit(quantity, UnitSystem::metric).symbol != display_unit(quantity, UnitSystem::us).symbol;
+}
+
 std::optional<Quantity> quantity_of(std::string_view unit)
 {
     for (const ShortForm& form : short_forms) {

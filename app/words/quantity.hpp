@@ -51,7 +51,10 @@ struct DisplayUnit {
 // A unit's symbol as it is read: those that are words ("years") in the reader's language, the others as they are.
 QString spoken(const QString& symbol);
 
+// Of both systems: the metric one.
 DisplayUnit display_unit(Quantity quantity, UnitSystem system);
+// Whether the two systems show it in different units.
+bool has_two_units(Quantity quantity);
 
 // The quantity that a short form of core's ("m", "degC", "K", "W/m2", "1") stands for; nullopt for a currency
 // or an unknown form.

@@ -3,6 +3,7 @@
 
 namespace loam::words {
 
-enum class UnitSystem { metric, us };
+// `both`: metric with US in square brackets, for paper whose reader is not known. What is typed counts as metric then.
+enum class UnitSystem { metric, us, both };
 
 } // namespace loam::words

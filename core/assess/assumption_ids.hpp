@@ -84,6 +84,18 @@ inline constexpr auto assumption_ids = std::to_array<AssumptionId>({
     {"equipment.clean_mister_days", "d"},
     {"light.read_uv_days", "d"},
     {"room.test_smoke_alarm_days", "d"},
+    // Minutes and frequencies of care, for the hours a week
+    {"care.look_min", "min"},
+    {"care.feeding_min", "min"},
+    {"care.feedings_per_week.land-turtle", "1/wk"},
+    {"care.feedings_per_week.tortoise", "1/wk"},
+    {"care.feedings_per_week.lizard", "1/wk"},
+    {"care.feedings_per_week.snake", "1/wk"},
+    {"care.feedings_per_week.frog", "1/wk"},
+    {"care.water_change_min", "min"},
+    {"care.misting_min", "min"},
+    {"care.weekly_min", "min"},
+    {"care.monthly_min", "min"},
     // Money
     {"budget.horizon_years", "a"},
     {"budget.discount_rate", "1/a"},

@@ -37,6 +37,26 @@ Money in_round_figures(const Money& amount, Towards towards)
     return {(whole + (up && rest > 0 ? 1 : 0)) * step, amount.currency()};
 }
 
+std::optional<CostOverYears> cost_over(const Costs& costs, std::int64_t years)
+{
+    if (!costs.prices_match_currency || costs.horizon.empty()) {
+        return std::nullopt;
+    }
+    const auto row = std::find_if(costs.horizon.begin(), costs.horizon.end(),
+                                  [&](const HorizonYear& year) { return year.year == years; });
+    if (row != costs.horizon.end()) {
+        return CostOverYears{row->cumulative, true};
+    }
+    const auto sum = [&](Money MoneyRange::*price) {
+        return costs.startup.*price + (costs.running_per_year.*price).scaled(static_cast<double>(years));
+    };
+    const MoneyRange cost{sum(&MoneyRange::low), sum(&MoneyRange::typical), sum(&MoneyRange::high)};
+    if (cost.low.overflowed() || cost.typical.overflowed() || cost.high.overflowed()) {
+        return std::nullopt;
+    }
+    return CostOverYears{cost, false};
+}
+
 std::optional<LifeCost> life_cost(const Context& context, const Costs& costs)
 {
     std::optional<LifeCost> longest;

@@ -14,6 +14,16 @@ namespace loam::assess {
 // anything from one year to the longest life.
 std::optional<LifeCost> life_cost(const Context& context, const Costs& costs);
 
+// What beginning and so many years cost. Where the plan looks at as many years, as it has them: with whole prices in
+// the years in which things fall due. Else startup + years x the yearly cost at today's prices, nothing discounted.
+// nullopt: the plan isn't costed.
+struct CostOverYears {
+    MoneyRange cost;
+    bool from_horizon = false;
+    friend bool operator==(const CostOverYears&, const CostOverYears&) = default;
+};
+std::optional<CostOverYears> cost_over(const Costs& costs, std::int64_t years);
+
 // To two significant figures; down, to the nearest, or up. Zero stays zero.
 enum class Towards { lower, nearest, higher };
 Money in_round_figures(const Money& amount, Towards towards);

@@ -206,6 +206,12 @@ QStringList BatchDialog::words() const
     for (const QString& path : settings_.price_lists) {
         words << QStringLiteral("--prices") << path;
     }
+    if (!settings_.printed_by.name.isEmpty()) {
+        words << QStringLiteral("--club") << settings_.printed_by.name;
+    }
+    if (!settings_.printed_by.contact.isEmpty()) {
+        words << QStringLiteral("--contact") << settings_.printed_by.contact;
+    }
     if (!lent_->text().isEmpty()) {
         words << QStringLiteral("--lent") << lent_->text();
     }

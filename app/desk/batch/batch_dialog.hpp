@@ -25,6 +25,7 @@ struct BatchSettings {
     QString language;
     words::UnitSystem units = words::UnitSystem::metric;
     sheets::Paper paper = sheets::Paper::a4;
+    sheets::PrintedBy printed_by{};
 };
 
 class BatchDialog : public QDialog {

@@ -17,10 +17,12 @@ struct SheetJob {
     const catalog::Catalog& catalog;
     words::UnitSystem units;
     sheets::Paper paper;
+    sheets::PrintedBy printed_by;
 };
 
+// Both ask first which sheets are wanted.
 void preview_sheets(const SheetJob& job, Settings& settings, QWidget* parent);
 // The file that was written; empty where the user thought better of it, or where it failed and this was said.
-QString save_sheets_as_pdf(const SheetJob& job, QWidget* parent);
+QString save_sheets_as_pdf(const SheetJob& job, Settings& settings, QWidget* parent);
 
 } // namespace loam::desk

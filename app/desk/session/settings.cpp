@@ -100,6 +100,16 @@ void Settings::set_printed_by(const sheets::PrintedBy& by)
     store_.setValue(QStringLiteral("printed/contact"), by.contact);
 }
 
+QStringList Settings::left_out_sheets() const
+{
+    return store_.value(QStringLiteral("sheets/leftOut")).toStringList();
+}
+
+void Settings::set_left_out_sheets(const QStringList& names)
+{
+    store_.setValue(QStringLiteral("sheets/leftOut"), names);
+}
+
 QStringList Settings::price_lists() const
 {
     QStringList paths = store_.value(QStringLiteral("prices")).toStringList();

@@ -32,6 +32,9 @@ public:
     sheets::PrintedBy printed_by() const;
     void set_printed_by(const sheets::PrintedBy& by);
 
+    QStringList left_out_sheets() const; // names of sheets that are not wanted on paper; new ones are
+    void set_left_out_sheets(const QStringList& names);
+
     QStringList price_lists() const; // paths, bought from together; empty: the one that comes with the program
     void set_price_lists(const QStringList& paths);
 

@@ -1,9 +1,13 @@
 // The sheets as PDF, read back with pdftotext (poppler): what is on paper is what was worked out.
+#include <QDir>
+#include <QImage>
 #include <QProcess>
 #include <QRegularExpression>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QtTest>
+#include <algorithm>
+#include <cmath>
 
 #include "app/files/guidance.hpp"
 #include "app/files/plan_file.hpp"
@@ -20,6 +24,7 @@ class SheetsTest : public QObject {
     catalog::Catalog catalog_;
     plan::Plan plan_;
     assess::Assessment assessment_;
+    sheets::PrintedBy printed_by_;
 
     sheets::Request request(sheets::Paper paper) const
     {
@@ -28,7 +33,8 @@ class SheetsTest : public QObject {
                 .catalog = catalog_,
                 .formatter = words::Formatter(),
                 .paper = paper,
-                .sheets = {sheets::Sheet::shopping, sheets::Sheet::budget}};
+                .sheets = {sheets::Sheet::shopping, sheets::Sheet::budget},
+                .printed_by = printed_by_};
     }
 
     QString output_of(const QString& program, const QStringList& arguments)
@@ -189,6 +195,132 @@ private slots:
         QVERIFY(!refused.contains(QStringLiteral("winding down")));
         const auto usual = sheets::usual_sheets(assessment_);
         QVERIFY(std::find(usual.begin(), usual.end(), sheets::Sheet::winter_rest) == usual.end());
+    }
+
+    void every_sheet_bears_at_its_head_who_hands_it_out_as_plain_text()
+    {
+        printed_by_ = {QStringLiteral("<i>Pond & Fen</i> club"), QStringLiteral("first line\nsecond <b>line</b>")};
+        for (const sheets::SheetName& one : sheets::sheet_names()) {
+            const QString text = text_of(sheets::Paper::a4, {one.sheet}).split(QLatin1Char('\f')).first();
+            for (const char* there :
+                 {"<i>Pond & Fen</i> club", "first line", "second <b>line</b>", "prices of 1 Nov"}) {
+                QVERIFY2(text.contains(QLatin1String(there)), qPrintable(text));
+            }
+            QVERIFY(text.indexOf(QStringLiteral("Pond")) < text.indexOf(sheets::title_of(one.sheet)));
+            QVERIFY(text.contains(QRegularExpression(QStringLiteral("Page 1 of \\d"))));
+        }
+        printed_by_ = {};
+    }
+
+    void shopping_and_budget_have_blanks_for_paid_and_sign_off()
+    {
+        for (const sheets::Sheet sheet : {sheets::Sheet::shopping, sheets::Sheet::budget}) {
+            const QString text = text_of(sheets::Paper::a4, {sheet});
+            QVERIFY(text.contains(QStringLiteral("Paid: amount")));
+            QVERIFY(text.contains(QStringLiteral("Sign-off")));
+        }
+    }
+
+    // By hand: startup and ten times a year, in whole cents (the example looks at five years).
+    void the_decision_sheet_tells_ten_years_life_span_doors_and_that_one_is_enough()
+    {
+        const QString text = text_of(sheets::Paper::letter, {sheets::Sheet::decision}).simplified();
+        const assess::Costs& costs = assessment_.costs;
+        const Money ten(costs.startup.typical.minor_units() + 10 * costs.running_per_year.typical.minor_units(),
+                        costs.currency);
+        QVERIFY2(text.contains(words::Formatter().money_bare(ten)), qPrintable(text));
+        for (const char* there : {"Life span", "One animal is a valid choice", "Hours a week, all together",
+                                  "to be measured", "Narrowest door", "salmonella", "quarantine"}) {
+            const bool found = text.contains(QLatin1String(there));
+            const bool measured = text.contains(QStringLiteral("outside 142.4 cm × 77.4 cm × 51.2 cm")); // 12 mm boards
+            QVERIFY2(found || (measured && QLatin1String(there) == QLatin1String("to be measured")), there);
+        }
+        const plan::Plan kept = plan_;
+        plan_.enclosures[0].shell.wall_thickness_m.reset();
+        QVERIFY(text_of(sheets::Paper::a4, {sheets::Sheet::decision})
+                    .simplified()
+                    .contains(QStringLiteral("to be measured")));
+        plan_ = kept;
+    }
+
+    // The box of the example is 140 cm long inside, of 12 mm boards: 142.4 cm outside. At 1:15 that is 94.9 mm, which a
+    // printout at 254 dots an inch shows as 949 dots; poppler draws them.
+    void the_drawing_of_the_build_sheet_is_to_the_scale_it_states()
+    {
+        const QString text = text_of(sheets::Paper::a4, {sheets::Sheet::build}).simplified();
+        const QRegularExpressionMatch scale = QRegularExpression(QStringLiteral("Scale 1:(\\d+)")).match(text);
+        QVERIFY(scale.hasMatch());
+        const double outside_mm = 1424.0 / scale.captured(1).toDouble();
+        const QString picture = folder_.filePath(QStringLiteral("build"));
+        output_of(QStringLiteral("pdftoppm"),
+                  {QStringLiteral("-r"), QStringLiteral("254"), QStringLiteral("-gray"), QStringLiteral("-f"),
+                   QStringLiteral("1"), QStringLiteral("-l"), QStringLiteral("1"), QStringLiteral("-singlefile"),
+                   folder_.filePath(QStringLiteral("sheets.pdf")), picture});
+        const QImage page(picture + QStringLiteral(".pgm"));
+        QVERIFY(!page.isNull());
+        int longest = 0;
+        for (int y = 0; y < page.height(); ++y) {
+            int run = 0;
+            for (int x = 0; x < page.width(); ++x) {
+                run = qGray(page.pixel(x, y)) < 128 ? run + 1 : 0;
+                longest = run < 1500 ? std::max(longest, run) : longest; // rules of tables are as wide as the page
+            }
+        }
+        QVERIFY2(std::abs(longest / 10.0 - outside_mm) < 0.6, qPrintable(QString::number(longest)));
+    }
+
+    void the_build_sheet_lists_wiring_set_points_and_what_goes_where()
+    {
+        const QString text = text_of(sheets::Paper::letter, {sheets::Sheet::build}).simplified();
+        for (const char* there : {"s1, timed", "thermostat at 28.5 °C", "Timer: on at 07:30", "Order of assembly",
+                                  "28 cm × 20 cm × 5 cm", "102 cm", "residual-current", "no structural approval"}) {
+            QVERIFY2(text.contains(QLatin1String(there)), qPrintable(QLatin1String(there) + text));
+        }
+    }
+
+    void the_proving_sheet_has_three_readings_on_seven_days_with_targets_and_what_to_do()
+    {
+        const QString text = text_of(sheets::Paper::a4, {sheets::Sheet::proving}).simplified();
+        for (int day = 1; day <= 7; ++day) {
+            for (const char* time : {"morning", "afternoon", "night"}) {
+                QVERIFY(text.contains(QStringLiteral("Day %1, %2").arg(day).arg(QLatin1String(time))));
+            }
+        }
+        const words::Formatter formatter;
+        for (const assess::ZoneResult& zone : assessment_.enclosures[0].heat.front().zones) {
+            QVERIFY(text.contains(formatter.target(zone.target_c, words::Quantity::temperature)));
+            QVERIFY(
+                text.contains(QString(formatter.span(zone.temperature_c, words::Quantity::temperature)).simplified()));
+        }
+        QVERIFY(text.contains(QStringLiteral("When a reading is out of its target")));
+    }
+
+    void the_holiday_card_is_one_page_for_each_box_with_safe_hours_and_numbers_to_fill_in()
+    {
+        for (const sheets::Paper paper : {sheets::Paper::a4, sheets::Paper::letter}) {
+            const QString text = text_of(paper, {sheets::Sheet::holiday});
+            QCOMPARE(text.count(QLatin1Char('\f')), static_cast<qsizetype>(plan_.enclosures.size()));
+            const QString told = text.simplified();
+            for (const char* there : {"Power cut", "Lamp burnt out", "Reptile vet", "thermostat at 28.5 °C", "How much",
+                                      "lamps on 07:30, off 20:30", "comes to harm"}) {
+                QVERIFY2(told.contains(QLatin1String(there)), there);
+            }
+        }
+    }
+
+    // Black on white: a page printed without colours is the same page.
+    void no_sheet_needs_colour()
+    {
+        text_of(sheets::Paper::a4, sheets::usual_sheets(assessment_));
+        const QString picture = folder_.filePath(QStringLiteral("page"));
+        output_of(QStringLiteral("pdftoppm"), {QStringLiteral("-r"), QStringLiteral("40"), QStringLiteral("-png"),
+                                               folder_.filePath(QStringLiteral("sheets.pdf")), picture});
+        const QStringList pages = QDir(folder_.path()).entryList({QStringLiteral("page*.png")});
+        QVERIFY(pages.size() > 8);
+        for (const QString& name : pages) {
+            const QImage page = QImage(folder_.filePath(name)).convertToFormat(QImage::Format_RGB32);
+            QVERIFY2(page.allGray(), qPrintable(name));
+        }
     }
 
     void a_folder_that_is_not_there_is_named()

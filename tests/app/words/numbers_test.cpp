@@ -46,6 +46,22 @@ TEST_CASE("A figure is shown in the reader's units")
 }
 
 // 1/32 in = 0.03125 in by arithmetic; panels named by fractions down to 32nds: common practice, no source.
+// NIST SP 811 (from memory): 20 degC are 68 degF; 90 cm over 2.54 are 35.43 in; by hand.
+TEST_CASE("For a reader who is not known a figure stands in both units, the second in square brackets")
+{
+    const Formatter both(UnitSystem::both);
+    CHECK(both.value(0.9, Quantity::length) == "90 cm [35.4 in]");
+    CHECK(both.value(20.0, Quantity::temperature) == "20 °C [68 °F]");
+    CHECK(both.span({20.0, 22.0, 25.0}, Quantity::temperature) == "20–25 °C [68–77 °F]");
+    CHECK(both.range(Range{20.0, 22.5, 25.0}, Quantity::temperature) ==
+          "20–25 °C (likely 22.5) [68–77 °F (likely 72.5)]");
+    CHECK(both.target({20.0, std::nullopt, {}}, Quantity::temperature) == "at least 20 °C [68 °F]");
+    CHECK(both.figure(0.9, "m") == "90 cm [35.4 in]");
+    CHECK(both.value(75.0, Quantity::power) == "75 W"); // one unit serves
+    CHECK(both.value(3.0, Quantity::hours) == "3 h");
+    CHECK(both.parse("90", Quantity::length) == 0.9); // what is typed counts as metric
+}
+
 TEST_CASE("A thin length in US units is a common fraction of an inch where one says it, else decimals")
 {
     CHECK(us.value(0.009525, Quantity::thickness) == "3/8 in");
