@@ -7,18 +7,11 @@
 #include <cmath>
 #include <utility>
 
+#include "app/sheets/page_measures.hpp"
+
 namespace loam::sheets {
 
 namespace {
-
-constexpr double gap_pt = 5.0;
-constexpr double cell_gap_pt = 10.0;
-constexpr double row_pad_pt = 2.3;
-constexpr double tick_pt = 11.0;
-constexpr double tick_space_pt = tick_pt + 8.0;
-constexpr double footer_pt = 32.0;     // two lines of small print
-constexpr double group_space_pt = 5.0; // over a group's heading
-constexpr int wrap = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
 
 bool has_ticks(const Table& table)
 {
@@ -42,6 +35,8 @@ Fonts Fonts::standard()
 {
     QFont body(QStringLiteral("DejaVu Sans"));
     body.setPixelSize(11); // one pixel is one point here
+    // Too little to be seen, but it keeps “fi” two letters, so that who searches the PDF finds the word.
+    body.setLetterSpacing(QFont::AbsoluteSpacing, 1.0 / 64.0);
     Fonts fonts{body, body, body, body, body};
     fonts.bold.setBold(true);
     fonts.heading.setPixelSize(13);
@@ -264,134 +259,6 @@ void PageLayout::place(std::vector<Piece> pieces)
         y_ += piece.height + piece.below;
         pages_.back().push_back(std::move(piece));
     }
-}
-
-void PageLayout::paint_row(QPainter& painter, const Piece& piece) const
-{
-    const bool head = piece.kind == Piece::Kind::head;
-    if (!head && piece.row->group) {
-        painter.setFont(fonts_.bold);
-        painter.drawText(QRectF(page_.left(), piece.top + group_space_pt, page_.width(), piece.height), wrap,
-                         piece.row->cells.value(0));
-        return;
-    }
-    const std::vector<QRectF> cells = cells_of(*piece.table, piece.top + row_pad_pt, piece.height - 2 * row_pad_pt);
-    painter.setFont(head || piece.row->total ? fonts_.bold : fonts_.body);
-    for (std::size_t i = 0; i < cells.size(); ++i) {
-        const Column& column = piece.table->columns[i];
-        const QString text = head ? column.head : piece.row->cells.value(static_cast<qsizetype>(i));
-        const Qt::Alignment side = column.right ? Qt::AlignRight : Qt::AlignLeft;
-        painter.drawText(cells[i], static_cast<int>(side | Qt::AlignTop) | Qt::TextWordWrap, text);
-    }
-    paint_lines(painter, piece, cells);
-    painter.setPen(Qt::black);
-}
-
-void PageLayout::paint_lines(QPainter& painter, const Piece& piece, const std::vector<QRectF>& cells) const
-{
-    const bool head = piece.kind == Piece::Kind::head;
-    const bool grid = piece.table->grid;
-    painter.setPen(QPen(Qt::black, head ? 1.0 : 0.3));
-    const double bottom = piece.top + piece.height;
-    const double line_y = !head && !grid && piece.row->total ? piece.top : bottom;
-    painter.drawLine(QPointF(page_.left(), line_y), QPointF(page_.right(), line_y));
-    if (grid) {
-        for (std::size_t i = 1; i < cells.size(); ++i) {
-            const double x = cells[i].left() - cell_gap_pt / 2.0;
-            painter.drawLine(QPointF(x, piece.top), QPointF(x, bottom));
-        }
-    }
-    if (!head && piece.row->tick) {
-        painter.setPen(QPen(Qt::black, 1.0));
-        painter.drawRect(QRectF(page_.left() + 1.0, piece.top + row_pad_pt + 1.0, tick_pt, tick_pt));
-    }
-}
-
-void PageLayout::paint_texts(QPainter& painter, const QFont& font, const QRectF& box, const Piece& piece) const
-{
-    painter.setFont(font);
-    painter.drawText(box, wrap, piece.texts[0]);
-    if (piece.texts.value(1).isEmpty()) {
-        return;
-    }
-    const bool issuer = piece.kind == Piece::Kind::issuer;
-    const double offset = text_height(font, box.width(), piece.texts[0]) + (issuer ? 0.0 : gap_pt);
-    painter.setFont(issuer ? fonts_.small : fonts_.body);
-    painter.drawText(box.adjusted(0, offset, 0, 0), wrap, piece.texts[1]);
-}
-
-void PageLayout::paint_blank(QPainter& painter, const QRectF& box, const Piece& piece) const
-{
-    painter.setFont(fonts_.body);
-    painter.drawText(box.adjusted(0, 0.6 * gap_pt, -piece.line_pt, 0), wrap, piece.texts[0]);
-    painter.setPen(QPen(Qt::black, 0.6));
-    const double y = box.top() + 0.6 * gap_pt + QFontMetricsF(fonts_.body).height();
-    painter.drawLine(QPointF(box.right() - piece.line_pt + 8.0, y), QPointF(box.right(), y));
-    painter.setPen(Qt::black);
-}
-
-void PageLayout::paint_piece(QPainter& painter, const Piece& piece) const
-{
-    const QRectF box(page_.left(), piece.top, page_.width(), piece.height);
-    switch (piece.kind) {
-    case Piece::Kind::issuer:
-        paint_texts(painter, fonts_.bold, box, piece);
-        painter.drawLine(box.bottomLeft(), box.bottomRight());
-        return;
-    case Piece::Kind::title:
-        paint_texts(painter, fonts_.title, box, piece);
-        return;
-    case Piece::Kind::heading:
-        painter.setFont(fonts_.heading);
-        painter.drawText(box.adjusted(0, 1.7 * gap_pt, 0, 0), wrap, piece.texts[0]);
-        return;
-    case Piece::Kind::paragraph:
-        paint_texts(painter, fonts_.body, box, piece);
-        return;
-    case Piece::Kind::caution:
-        painter.setFont(fonts_.body);
-        painter.fillRect(QRectF(box.left(), box.top() + 1, 3.5, box.height() - 0.7 * gap_pt), Qt::black);
-        painter.drawText(box.adjusted(2.5 * gap_pt, 0, -gap_pt, 0), wrap, piece.texts[0]);
-        return;
-    case Piece::Kind::blank:
-        paint_blank(painter, box, piece);
-        return;
-    case Piece::Kind::figure:
-        painter.save();
-        painter.scale(1.0 / zoom_, 1.0 / zoom_);
-        piece.figure->paint(painter, QRectF(box.topLeft() * zoom_, box.size() * zoom_));
-        painter.restore();
-        return;
-    case Piece::Kind::head:
-    case Piece::Kind::row:
-        paint_row(painter, piece);
-        return;
-    case Piece::Kind::new_page:
-        return;
-    }
-}
-
-void PageLayout::paint(QPainter& painter, int page) const
-{
-    painter.save();
-    painter.scale(zoom_, zoom_);
-    painter.setPen(Qt::black);
-    for (const Piece& piece : pages_.at(static_cast<std::size_t>(page))) {
-        paint_piece(painter, piece);
-    }
-    const QRectF foot(page_.left(), page_.bottom() + 6.0, page_.width(), footer_pt - 6.0);
-    painter.setPen(QPen(Qt::black, 0.5));
-    painter.drawLine(foot.topLeft(), foot.topRight());
-    painter.setFont(fonts_.small);
-    painter.setPen(Qt::black);
-    // Sheets come apart: each page says of which it is.
-    const QString number =
-        content_->name + QStringLiteral("\n") + QObject::tr("Page %1 of %2").arg(page + 1).arg(page_count());
-    const double number_width =
-        QFontMetricsF(fonts_.small).boundingRect(QRectF(0, 0, 1e5, 1e5), Qt::AlignLeft, number).width() + 14.0;
-    painter.drawText(foot.adjusted(0, 3, -number_width, 0), Qt::AlignLeft | Qt::TextWordWrap, content_->footer);
-    painter.drawText(foot.adjusted(0, 3, 0, 0), Qt::AlignRight, number);
-    painter.restore();
 }
 
 } // namespace loam::sheets

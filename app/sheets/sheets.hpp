@@ -26,7 +26,7 @@ struct Request {
     words::Formatter formatter;
     Paper paper = Paper::a4;
     std::vector<Sheet> sheets{Sheet::shopping, Sheet::budget};
-    PrintedBy printed_by; // at the head of each sheet
+    PrintedBy printed_by{}; // at the head of each sheet
     QStringList lent{};   // what the reader gets on loan: in the plan it is owned
 };
 

@@ -1276,10 +1276,6 @@ Zielwert %4</translation>
         <translation>Seite %1 von %2</translation>
     </message>
     <message>
-        <source>Loamstead %1 · plan “%2” · worked out on %3</source>
-        <translation>Loamstead %1 · Plan „%2“ · berechnet am %3</translation>
-    </message>
-    <message>
         <source>prices of %1</source>
         <translation>Preise vom %1</translation>
     </message>
@@ -1290,14 +1286,6 @@ Zielwert %4</translation>
     <message>
         <source>Danger: mend this before anything is switched on</source>
         <translation>Gefahr: beheben, bevor irgendetwas eingeschaltet wird</translation>
-    </message>
-    <message>
-        <source>Not stated yet: one input, listed on the first sheet.</source>
-        <translation>Noch nicht angegeben: ein Wert, auf dem ersten Blatt aufgeführt.</translation>
-    </message>
-    <message>
-        <source>Not stated yet: %1 inputs, listed on the first sheet.</source>
-        <translation>Noch nicht angegeben: %1 Werte, auf dem ersten Blatt aufgeführt.</translation>
     </message>
     <message>
         <source>Not stated yet: please fill in</source>
@@ -1341,7 +1329,7 @@ Zielwert %4</translation>
     </message>
     <message>
         <source>Packs</source>
-        <translation>Packungen</translation>
+        <translation>Pack.</translation>
     </message>
     <message>
         <source>Each</source>
@@ -1366,10 +1354,6 @@ Zielwert %4</translation>
     <message>
         <source>Prices in %1, typical, as of %2.</source>
         <translation>Preise in %1, übliche, Stand %2.</translation>
-    </message>
-    <message>
-        <source>Typical %1; at low prices %2, at high prices %3. Lines without a price are not in it.</source>
-        <translation>Üblich %1; zu niedrigen Preisen %2, zu hohen Preisen %3. Zeilen ohne Preis sind nicht enthalten.</translation>
     </message>
     <message>
         <source>This animal must not be cooled: %1. Keep it warm and fed through the winter. There is no plan for it.</source>
@@ -1619,6 +1603,1049 @@ Zielwert %4</translation>
     <message>
         <source>see the year</source>
         <translation>siehe Jahr</translation>
+    </message>
+    <message>
+        <source>Which sheets</source>
+        <translation>Welche Blätter</translation>
+    </message>
+    <message>
+        <source>Sheets to print or to save:</source>
+        <translation>Zu druckende oder zu speichernde Blätter:</translation>
+    </message>
+    <message>
+        <source>Scale 1:%1 when printed at 100% (not “fit to page”): the bar of %2 is then %3 long on the paper. Covers are hatched falling, mats crossed; lamps seen from above have a cross.</source>
+        <translation>Maßstab 1:%1 bei Druck mit 100 % (nicht „An Seite anpassen“): Der Balken von %2 ist dann auf dem Papier %3 lang. Abdeckungen sind fallend schraffiert, Heizmatten gekreuzt; von oben gesehene Lampen haben ein Kreuz.</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1, turned left by %2</source>
+        <translation>%1, um %2 nach links gedreht</translation>
+    </message>
+    <message>
+        <source>sunk in</source>
+        <translation>eingelassen</translation>
+    </message>
+    <message>
+        <source>%1 long</source>
+        <translation>%1 lang</translation>
+    </message>
+    <message>
+        <source>Walls: %1</source>
+        <translation>Wände: %1</translation>
+    </message>
+    <message>
+        <source>Base: %1</source>
+        <translation>Bodenplatte: %1</translation>
+    </message>
+    <message>
+        <source>Top: %1</source>
+        <translation>Oben: %1</translation>
+    </message>
+    <message>
+        <source>%1 free</source>
+        <translation>%1 frei</translation>
+    </message>
+    <message>
+        <source>%1, %2 deep at the left and %3 at the right once settled</source>
+        <translation>%1, gesetzt links %2 und rechts %3 hoch</translation>
+    </message>
+    <message>
+        <source>%1, %2 deep once settled</source>
+        <translation>%1, gesetzt %2 hoch</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>Nr.</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>Size or amount</source>
+        <translation>Größe oder Menge</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Links</translation>
+    </message>
+    <message>
+        <source>Front</source>
+        <translation>Vorn</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>Box</source>
+        <translation>Becken</translation>
+    </message>
+    <message>
+        <source>Equipment and covers</source>
+        <translation>Technik und Abdeckungen</translation>
+    </message>
+    <message>
+        <source>Cover: %1</source>
+        <translation>Abdeckung: %1</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>Oberseite</translation>
+    </message>
+    <message>
+        <source>Bed and fittings</source>
+        <translation>Bodengrund und Einrichtung</translation>
+    </message>
+    <message>
+        <source>Parts, and what goes where</source>
+        <translation>Die Teile und ihre Plätze</translation>
+    </message>
+    <message>
+        <source>Inside; lamps, heaters, panels: their middle and face, all else: left front corner.</source>
+        <translation>Innenmaße; bei Lampen, Heizern und Paneelen bis zur Mitte und zur Abstrahlfläche, sonst bis zur linken vorderen Ecke.</translation>
+    </message>
+    <message>
+        <source>Strips</source>
+        <translation>Steckdosenleisten</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 timed and %4 always-on outlets used: %5.</source>
+        <translation>%1: %2, belegt sind %3 geschaltete Dosen und %4 mit Dauerstrom: %5.</translation>
+    </message>
+    <message>
+        <source>Heat: nothing that burns within a lamp&apos;s clearance, and no towel under a lamp. Guards where an animal could touch. Fit a smoke alarm.</source>
+        <translation>Hitze: nichts Brennbares innerhalb des Mindestabstands einer Lampe und kein Handtuch unter einer Lampe. Schutzkörbe, wo ein Tier herankommt. Einen Rauchmelder anbringen.</translation>
+    </message>
+    <message>
+        <source>Mains and water: a residual-current device, drip loops, strips above the water and fixed, never one strip in another. Pull the plug before you reach in. Fixed wiring is for a licensed electrician; local codes decide.</source>
+        <translation>Strom und Wasser: FI-Schutzschalter (RCD), Tropfschlaufen, Steckdosenleisten befestigt und oberhalb des Wassers, nie eine Leiste in einer anderen. Vor jedem Hineingreifen den Stecker ziehen. Feste Leitungen sind Sache einer Elektrofachkraft; es gelten die örtlichen Vorschriften.</translation>
+    </message>
+    <message>
+        <source>Load: stand and floor have to be rated for the filled box. This is no structural approval.</source>
+        <translation>Last: Gestell und Boden müssen das gefüllte Becken tragen können. Dies ist kein statischer Nachweis.</translation>
+    </message>
+    <message>
+        <source>Stand %1: what it is rated for is not stated. Ask its maker.</source>
+        <translation>Gestell %1: Die Tragkraft ist nicht angegeben. Beim Hersteller erfragen.</translation>
+    </message>
+    <message>
+        <source>thermostat at %1; probe: %2</source>
+        <translation>Thermostat auf %1; Fühler: %2</translation>
+    </message>
+    <message>
+        <source>thermostat at %1; probe %2 from the left, %3 from the front, %4 over the base</source>
+        <translation>Thermostat auf %1; Fühler %2 von links, %3 von vorn, %4 über der Bodenplatte</translation>
+    </message>
+    <message>
+        <source>dimmer at %1</source>
+        <translation>Dimmer auf %1</translation>
+    </message>
+    <message>
+        <source>Timer: on at, off at</source>
+        <translation>Zeitschaltuhr: an um, aus um</translation>
+    </message>
+    <message>
+        <source>Timer: on at %1, off at %2, moved through the year with the day outside.</source>
+        <translation>Zeitschaltuhr: an um %1, aus um %2, im Jahreslauf dem Tag draußen nachgestellt.</translation>
+    </message>
+    <message>
+        <source>Timer: on at %1, off at %2.</source>
+        <translation>Zeitschaltuhr: an um %1, aus um %2.</translation>
+    </message>
+    <message>
+        <source>Wiring</source>
+        <translation>Anschlüsse</translation>
+    </message>
+    <message>
+        <source>Nothing with a plug is planned.</source>
+        <translation>Nichts mit Stecker ist geplant.</translation>
+    </message>
+    <message>
+        <source>Device</source>
+        <translation>Gerät</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>Strip, outlet</source>
+        <translation>Leiste, Dose</translation>
+    </message>
+    <message>
+        <source>Control and set-point</source>
+        <translation>Regelung und Sollwert</translation>
+    </message>
+    <message>
+        <source>“Clear”: the distance that each keeps from all that burns.</source>
+        <translation>„Abstand“: so weit muss jedes Gerät von allem Brennbaren entfernt bleiben.</translation>
+    </message>
+    <message>
+        <source>Let paint, varnish and sealant cure as their makers say, until nothing smells. Take off sharp edges.</source>
+        <translation>Farbe, Lack und Dichtstoff nach Herstellerangabe aushärten lassen, bis nichts mehr riecht. Scharfe Kanten brechen.</translation>
+    </message>
+    <message>
+        <source>Set the empty box level on its stand. Try doors and lid: they open, and they lock.</source>
+        <translation>Das leere Becken waagerecht auf sein Gestell stellen. Türen und Deckel probieren: Sie öffnen sich, und sie schließen ab.</translation>
+    </message>
+    <message>
+        <source>Fix the mat outside, its whole face against the pane, and leave the gap below it free.</source>
+        <translation>Die Heizmatte außen anbringen, vollflächig an der Scheibe, und den Spalt darunter frei lassen.</translation>
+    </message>
+    <message>
+        <source>Fix linings and vents. Leave no gap that an animal gets into.</source>
+        <translation>Verkleidungen und Lüftungen befestigen. Keinen Spalt lassen, in den ein Tier gerät.</translation>
+    </message>
+    <message>
+        <source>Lay the mat on the base, its cable led out where nothing digs.</source>
+        <translation>Die Heizmatte auf die Bodenplatte legen und ihr Kabel dort herausführen, wo nichts gräbt.</translation>
+    </message>
+    <message>
+        <source>Stand heavy rocks and logs on the base or on blocks, not on loose bed: nothing may sink or roll.</source>
+        <translation>Schwere Steine und Stämme auf die Bodenplatte oder auf Klötze stellen, nicht auf losen Bodengrund: Nichts darf einsinken oder rollen.</translation>
+    </message>
+    <message>
+        <source>Hang lamps and heaters by their brackets, never by the cable, guarded, at the heights above. Measure each clearance.</source>
+        <translation>Lampen und Heizer an ihren Halterungen aufhängen, nie am Kabel, mit Schutzkorb, in den Höhen von oben. Jeden Abstand nachmessen.</translation>
+    </message>
+    <message>
+        <source>Fill in the bed layer by layer, damp it as planned, and let it settle.</source>
+        <translation>Den Bodengrund lagenweise einfüllen, wie geplant anfeuchten und sich setzen lassen.</translation>
+    </message>
+    <message>
+        <source>Set in the bowl to its rim, then hides, plants and the rest.</source>
+        <translation>Die Wasserschale bis zum Rand einlassen, dann Verstecke, Pflanzen und das Übrige einsetzen.</translation>
+    </message>
+    <message>
+        <source>Fix probes and thermometers where they are drawn or listed, so that they can&apos;t be moved.</source>
+        <translation>Fühler und Thermometer dort befestigen, wo sie gezeichnet oder aufgeführt sind, sodass sie sich nicht verschieben lassen.</translation>
+    </message>
+    <message>
+        <source>Lay on the covers, clear of every lamp.</source>
+        <translation>Die Abdeckungen auflegen, mit Abstand zu jeder Lampe.</translation>
+    </message>
+    <message>
+        <source>Plug in as listed, timed on the timer, the rest always on. Press the test button of the residual-current device: it trips.</source>
+        <translation>Einstecken wie aufgeführt: Geschaltetes an die Zeitschaltuhr, alles andere an Dauerstrom. Die Prüftaste des FI-Schutzschalters (RCD) drücken: Er löst aus.</translation>
+    </message>
+    <message>
+        <source>Switch on one device after the other, and see that each does what it should.</source>
+        <translation>Ein Gerät nach dem anderen einschalten und nachsehen, ob jedes tut, was es soll.</translation>
+    </message>
+    <message>
+        <source>Run it empty with the proving sheet.</source>
+        <translation>Leer laufen lassen, mit dem Probelaufblatt.</translation>
+    </message>
+    <message>
+        <source>Order of assembly</source>
+        <translation>Reihenfolge beim Aufbau</translation>
+    </message>
+    <message>
+        <source>Look at animals and thermometers, spot-clean</source>
+        <translation>Nach Tieren und Thermometern sehen, Kot entfernen</translation>
+    </message>
+    <message>
+        <source>Feed</source>
+        <translation>Füttern</translation>
+    </message>
+    <message>
+        <source>Change the water, scrub the bowl</source>
+        <translation>Wasser wechseln, Schale ausbürsten</translation>
+    </message>
+    <message>
+        <source>Mist by hand</source>
+        <translation>Von Hand sprühen</translation>
+    </message>
+    <message>
+        <source>Weekly: weigh, clean, look over lamps, locks</source>
+        <translation>Wöchentlich: wiegen, reinigen, Lampen und Schlösser kontrollieren</translation>
+    </message>
+    <message>
+        <source>Monthly: disinfect, exchange part of the bed</source>
+        <translation>Monatlich: desinfizieren, einen Teil des Bodengrunds tauschen</translation>
+    </message>
+    <message>
+        <source>%1: outside %2 × %3 × %4, without lid and lamps. A door has to be clear by more than %5 one way and %6 the other; to turn it on end the ceiling has to be over %7.</source>
+        <translation>%1: außen %2 × %3 × %4, ohne Deckel und Lampen. Eine Tür muss im Lichten in der einen Richtung mehr als %5 und in der anderen mehr als %6 messen; zum Hochkantstellen muss die Decke höher als %7 sein.</translation>
+    </message>
+    <message>
+        <source>%1: outside, length × width × height, to be measured (inside %2 × %3 × %4)</source>
+        <translation>%1: außen, Länge × Breite × Höhe, noch zu messen (innen %2 × %3 × %4)</translation>
+    </message>
+    <message>
+        <source>%1: empty about %2, by its materials; filled %3. Carry it empty only, by two people or more.</source>
+        <translation>%1: leer etwa %2, nach den Materialien gerechnet; gefüllt %3. Nur leer tragen, mindestens zu zweit.</translation>
+    </message>
+    <message>
+        <source>%1: weight empty, to be asked or weighed</source>
+        <translation>%1: Leergewicht, zu erfragen oder zu wiegen</translation>
+    </message>
+    <message>
+        <source>Hours of care a week</source>
+        <translation>Pflegestunden in der Woche</translation>
+    </message>
+    <message>
+        <source>Task</source>
+        <translation>Aufgabe</translation>
+    </message>
+    <message>
+        <source>Times a week</source>
+        <translation>Mal je Woche</translation>
+    </message>
+    <message>
+        <source>Likely</source>
+        <translation>Wahrscheinlich</translation>
+    </message>
+    <message>
+        <source>Hours a week, all together</source>
+        <translation>Stunden je Woche, insgesamt</translation>
+    </message>
+    <message>
+        <source>An estimate: water and misting as planned, the rest as keepers commonly do it, times bracketed minutes (common practice, no source), the quick with the quick and the slow with the slow. Shopping and visits to a vet are not in it.</source>
+        <translation>Eine Schätzung: Wasser und Sprühen wie geplant, das Übrige so oft, wie Halter es üblicherweise tun, mal Minuten als Spanne (gängige Praxis, ohne Quelle), schnell mit schnell und langsam mit langsam gerechnet. Einkäufe und Tierarztbesuche sind nicht enthalten.</translation>
+    </message>
+    <message>
+        <source>Hours a week that I have, and who stands in for me</source>
+        <translation>Stunden je Woche, die ich habe, und wer mich vertritt</translation>
+    </message>
+    <message>
+        <source>Space beside the box: quarantine and eggs</source>
+        <translation>Platz neben dem Terrarium: Quarantäne und Eier</translation>
+    </message>
+    <message>
+        <source>That takes a second, simple heated box in another room, with tools of its own, served last.</source>
+        <translation>Dafür braucht es ein zweites, einfaches, beheiztes Becken in einem anderen Raum, mit eigenem Werkzeug, das zuletzt versorgt wird.</translation>
+    </message>
+    <message>
+        <source>Where it stands, and its size</source>
+        <translation>Wo es steht, und seine Größe</translation>
+    </message>
+    <message>
+        <source>%1: a female may lay eggs, even when she lives alone. The bed is %2 deep at most. Depth and place she needs, by a vet or breeder</source>
+        <translation>%1: Ein Weibchen kann Eier legen, auch wenn es allein lebt. Der Bodengrund ist höchstens %2 tief. Nötige Tiefe und Stelle, laut Tierarzt oder Züchter</translation>
+    </message>
+    <message>
+        <source>Through the door and up the stairs</source>
+        <translation>Durch die Tür und die Treppe hinauf</translation>
+    </message>
+    <message>
+        <source>Narrowest door, clear</source>
+        <translation>Engste Tür, lichte Weite</translation>
+    </message>
+    <message>
+        <source>Stairs, lift, corner, clear</source>
+        <translation>Treppe, Aufzug, Ecke, lichte Weite</translation>
+    </message>
+    <message>
+        <source>Who carries</source>
+        <translation>Wer trägt</translation>
+    </message>
+    <message>
+        <source>One animal, hygiene and law</source>
+        <translation>Einzeltier, Hygiene und Recht</translation>
+    </message>
+    <message>
+        <source>One animal is a valid choice. A second one needs more floor, hides and quarantine, and a second box at hand should the two not get on.</source>
+        <translation>Ein einzelnes Tier ist eine gute Wahl. Ein zweites braucht mehr Fläche, Verstecke und eine Quarantäne, dazu ein zweites Becken, falls die beiden sich nicht vertragen.</translation>
+    </message>
+    <message>
+        <source>Under 5, over 65, ill here</source>
+        <translation>Hier unter 5, über 65, krank</translation>
+    </message>
+    <message>
+        <source>Papers asked of, on</source>
+        <translation>Papiere erfragt bei, am</translation>
+    </message>
+    <message>
+        <source>Grown: length of the shell</source>
+        <translation>Ausgewachsen: Panzerlänge</translation>
+    </message>
+    <message>
+        <source>Grown: length from snout to vent</source>
+        <translation>Ausgewachsen: Kopf-Rumpf-Länge</translation>
+    </message>
+    <message>
+        <source>Grown: whole length</source>
+        <translation>Ausgewachsen: Gesamtlänge</translation>
+    </message>
+    <message>
+        <source>How long, and how large</source>
+        <translation>Wie lange und wie groß</translation>
+    </message>
+    <message>
+        <source>Of the species</source>
+        <translation>Zur Art</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Kennzahl</translation>
+    </message>
+    <message>
+        <source>How sure</source>
+        <translation>Wie sicher</translation>
+    </message>
+    <message>
+        <source>Life span</source>
+        <translation>Lebensdauer</translation>
+    </message>
+    <message>
+        <source>Grown: weight</source>
+        <translation>Ausgewachsen: Gewicht</translation>
+    </message>
+    <message>
+        <source>No animal is in the plan yet. Species</source>
+        <translation>Noch ist kein Tier im Plan. Art</translation>
+    </message>
+    <message>
+        <source>Who takes it over if I can&apos;t keep it so long</source>
+        <translation>Wer es übernimmt, wenn ich es nicht so lange halten kann</translation>
+    </message>
+    <message>
+        <source>not foreseen, or not known</source>
+        <translation>nicht abzusehen oder nicht bekannt</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>in %1 at the earliest</source>
+        <translation>reicht noch mindestens %1</translation>
+    </message>
+    <message>
+        <source>Floor space, now and grown</source>
+        <translation>Fläche, jetzt und ausgewachsen</translation>
+    </message>
+    <message>
+        <source>Enclosure</source>
+        <translation>Terrarium</translation>
+    </message>
+    <message>
+        <source>Its floor</source>
+        <translation>Vorhandene Fläche</translation>
+    </message>
+    <message>
+        <source>Asked now</source>
+        <translation>Jetzt verlangt</translation>
+    </message>
+    <message>
+        <source>Asked grown</source>
+        <translation>Später verlangt</translation>
+    </message>
+    <message>
+        <source>Outgrown</source>
+        <translation>Zu klein</translation>
+    </message>
+    <message>
+        <source>%1: “%2” (%3)</source>
+        <translation>%1: „%2“ (%3)</translation>
+    </message>
+    <message>
+        <source>The strictest rule that applies here decides. %1.</source>
+        <translation>Es entscheidet die strengste Regel, die hier zutrifft. %1.</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>What it costs</source>
+        <translation>Was es kostet</translation>
+    </message>
+    <message>
+        <source>Not known from the price list in use. Ten years</source>
+        <translation>Aus der verwendeten Preisliste nicht bekannt. Zehn Jahre</translation>
+    </message>
+    <message>
+        <source>In %1</source>
+        <translation>In %1</translation>
+    </message>
+    <message>
+        <source>Ten years, all together</source>
+        <translation>Zehn Jahre, insgesamt</translation>
+    </message>
+    <message>
+        <source>Ten years as the plan&apos;s budget has them, at today&apos;s prices.</source>
+        <translation>Zehn Jahre, wie sie im Budget des Plans stehen, zu heutigen Preisen.</translation>
+    </message>
+    <message>
+        <source>Ten years: to begin, and ten times a year, at today&apos;s prices; nothing discounted.</source>
+        <translation>Zehn Jahre: die Anschaffung und zehnmal ein Jahr, zu heutigen Preisen, nichts abgezinst.</translation>
+    </message>
+    <message>
+        <source>What has no price yet is not in it: %1 lines of the order.</source>
+        <translation>Was noch keinen Preis hat, ist nicht enthalten: %1 Zeilen der Bestellung.</translation>
+    </message>
+    <message>
+        <source>For the rest of the longest life (%1%2): %3, in round figures.</source>
+        <translation>Für den Rest des längsten Lebens (%1%2): rund %3.</translation>
+    </message>
+    <message>
+        <source> or longer</source>
+        <translation> oder länger</translation>
+    </message>
+    <message>
+        <source>Set aside for a vet in an emergency</source>
+        <translation>Rücklage für einen Notfall beim Tierarzt</translation>
+    </message>
+    <message>
+        <source>The decision</source>
+        <translation>Die Entscheidung</translation>
+    </message>
+    <message>
+        <source>Not keeping one, or waiting until place, money and time are there, is a good decision too.</source>
+        <translation>Kein Tier zu halten oder zu warten, bis Platz, Geld und Zeit da sind, ist auch eine gute Entscheidung.</translation>
+    </message>
+    <message>
+        <source>Yes, no, later</source>
+        <translation>Ja, nein, später</translation>
+    </message>
+    <message>
+        <source>Decided by</source>
+        <translation>Entschieden von</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>An</translation>
+    </message>
+    <message>
+        <source>To be read before anything is bought. What is not known is a line to fill in.</source>
+        <translation>Zu lesen, bevor etwas gekauft wird. Was nicht bekannt ist, ist eine Zeile zum Ausfüllen.</translation>
+    </message>
+    <message>
+        <source>Fresh water, bowl scrubbed; times a day: %1, about %2 each</source>
+        <translation>Frisches Wasser, Schale ausgebürstet; am Tag: %1-mal, jeweils etwa %2</translation>
+    </message>
+    <message>
+        <source>Fresh water, bowl scrubbed; times a day: %1</source>
+        <translation>Frisches Wasser, Schale ausgebürstet; am Tag: %1-mal</translation>
+    </message>
+    <message>
+        <source>The animal is there and well. Lamps on and off as below</source>
+        <translation>Das Tier ist da und wohlauf. Lampen an und aus wie unten</translation>
+    </message>
+    <message>
+        <source>All %1 animals are there and well. Lamps on and off as below</source>
+        <translation>Alle %1 Tiere sind da und wohlauf. Lampen an und aus wie unten</translation>
+    </message>
+    <message>
+        <source>Thermometers read what the table says</source>
+        <translation>Die Thermometer zeigen, was in der Tabelle steht</translation>
+    </message>
+    <message>
+        <source>Mist, or see that the mister did: %1 a day</source>
+        <translation>Gesprüht, oder die Beregnungsanlage hat gesprüht: %1 am Tag</translation>
+    </message>
+    <message>
+        <source>Food as portioned; the rest out the same day</source>
+        <translation>Futter wie vorbereitet; Reste noch am selben Tag heraus</translation>
+    </message>
+    <message>
+        <source>Droppings out, doors locked, hands washed</source>
+        <translation>Kot entfernt, Türen abgeschlossen, Hände gewaschen</translation>
+    </message>
+    <message>
+        <source>Mon</source>
+        <translation>Mo</translation>
+    </message>
+    <message>
+        <source>Tue</source>
+        <translation>Di</translation>
+    </message>
+    <message>
+        <source>Wed</source>
+        <translation>Mi</translation>
+    </message>
+    <message>
+        <source>Thu</source>
+        <translation>Do</translation>
+    </message>
+    <message>
+        <source>Fri</source>
+        <translation>Fr</translation>
+    </message>
+    <message>
+        <source>Sat</source>
+        <translation>Sa</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>So</translation>
+    </message>
+    <message>
+        <source>Food</source>
+        <translation>Futter</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Wie viel</translation>
+    </message>
+    <message>
+        <source>Which days</source>
+        <translation>An welchen Tagen</translation>
+    </message>
+    <message>
+        <source>Where food and spare lamps lie</source>
+        <translation>Wo Futter und Ersatzlampen liegen</translation>
+    </message>
+    <message>
+        <source>Thermometer</source>
+        <translation>Thermometer</translation>
+    </message>
+    <message>
+        <source>By day</source>
+        <translation>Am Tag</translation>
+    </message>
+    <message>
+        <source>At night</source>
+        <translation>In der Nacht</translation>
+    </message>
+    <message>
+        <source>lamps on %1, off %2</source>
+        <translation>Lampen an um %1, aus um %2</translation>
+    </message>
+    <message>
+        <source>%1: thermostat at %2</source>
+        <translation>%1: Thermostat auf %2</translation>
+    </message>
+    <message>
+        <source>%1: dimmer at %2</source>
+        <translation>%1: Dimmer auf %2</translation>
+    </message>
+    <message>
+        <source>Set, and not to be turned: %1.</source>
+        <translation>Eingestellt und nicht zu verstellen: %1.</translation>
+    </message>
+    <message>
+        <source>%1, room at %2</source>
+        <translation>%1, Raum bei %2</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Safe for how many hours: not known, ask the keeper</source>
+        <translation>Wie viele Stunden es gut geht, ist nicht bekannt: den Halter fragen</translation>
+    </message>
+    <message>
+        <source>When something fails</source>
+        <translation>Wenn etwas ausfällt</translation>
+    </message>
+    <message>
+        <source>Keep it shut, lamps and heaters off at the plug, blankets round the box; off with them before the power comes on. Bottles of warm water in cloth at one side. Never a flame.</source>
+        <translation>Geschlossen halten, Lampen und Heizer ausstecken, Decken um das Terrarium legen; diese wieder abnehmen, bevor der Strom zurückkommt. Flaschen mit warmem Wasser, in Tücher gewickelt, auf eine Seite. Niemals offenes Feuer.</translation>
+    </message>
+    <message>
+        <source>Plug out, let it cool, put in the spare of the same kind and power. No spare: a warm room.</source>
+        <translation>Ausstecken, abkühlen lassen, Ersatz gleicher Art und Leistung einsetzen. Kein Ersatz da: für einen warmen Raum sorgen.</translation>
+    </message>
+    <message>
+        <source>Too hot, smoke, or something trips: plug out, open up, call the keeper. Don&apos;t reach into wet wiring.</source>
+        <translation>Zu heiß, Rauch, oder eine Sicherung löst aus: ausstecken, öffnen, den Halter anrufen. Nicht in nasse Kabel und Stecker greifen.</translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation>Wen anrufen</translation>
+    </message>
+    <message>
+        <source>A vet at once: gaping or bubbling breath, bleeding, burns, something hanging out behind, tremor, limp, a fall. Within a day: swollen eyes, watery droppings for two days, not eating or moving as the keeper said. Don&apos;t treat it yourself.</source>
+        <translation>Sofort zum Tierarzt: Atmen mit offenem Maul oder mit Bläschen, Blutung, Verbrennung, ein Vorfall an der Kloake, Zittern, Lahmen, ein Sturz. Innerhalb eines Tages: geschwollene Augen, seit zwei Tagen wässriger Kot, frisst oder bewegt sich nicht so, wie es der Halter beschrieben hat. Nicht selbst behandeln.</translation>
+    </message>
+    <message>
+        <source>Keeper; back on</source>
+        <translation>Halter; zurück am</translation>
+    </message>
+    <message>
+        <source>Reptile vet</source>
+        <translation>Reptilientierarzt</translation>
+    </message>
+    <message>
+        <source>Vet at night</source>
+        <translation>Tierarzt, nachts</translation>
+    </message>
+    <message>
+        <source>Someone else</source>
+        <translation>Jemand anderes</translation>
+    </message>
+    <message>
+        <source>Day, time</source>
+        <translation>Tag, Uhrzeit</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Target by day</source>
+        <translation>Soll am Tag</translation>
+    </message>
+    <message>
+        <source>Target at night</source>
+        <translation>Soll nachts</translation>
+    </message>
+    <message>
+        <source>Expected: winter day</source>
+        <translation>Erwartet: Wintertag</translation>
+    </message>
+    <message>
+        <source>… winter night</source>
+        <translation>… Winternacht</translation>
+    </message>
+    <message>
+        <source>… summer day</source>
+        <translation>… Sommertag</translation>
+    </message>
+    <message>
+        <source>Day %1, morning</source>
+        <translation>Tag %1, morgens</translation>
+    </message>
+    <message>
+        <source>Day %1, afternoon</source>
+        <translation>Tag %1, nachmittags</translation>
+    </message>
+    <message>
+        <source>Day %1, night</source>
+        <translation>Tag %1, nachts</translation>
+    </message>
+    <message>
+        <source>Run it as it will be kept, empty, for seven days at least; no animal moves in before all readings have been in their targets for so long. Read three times a day. Morning: two hours after the lamps come on. Afternoon: an hour before they go off. Night: the lowest since, from a thermometer with a memory. The basking spot is read at its surface with an infrared thermometer, the other places in the shade at ground level.</source>
+        <translation>So laufen lassen, wie es später betrieben wird, leer und mindestens sieben Tage lang; kein Tier zieht ein, bevor alle Messwerte so lange im Zielbereich waren. Dreimal am Tag ablesen. Morgens: zwei Stunden nach dem Einschalten der Lampen. Nachmittags: eine Stunde vor dem Ausschalten. Nachts: der tiefste Wert seither, an einem Thermometer mit Speicher. Der Sonnenplatz wird mit einem Infrarotthermometer an der Oberfläche gemessen, die anderen Plätze im Schatten in Bodennähe.</translation>
+    </message>
+    <message>
+        <source>“Expected” is what was worked out for this plan, as a range that should hold nine times in ten. A reading outside it is worth a second look even where the target is met.</source>
+        <translation>„Erwartet“ ist, was für diesen Plan berechnet wurde, als Spanne, die in neun von zehn Fällen zutreffen soll. Liegt ein Messwert außerhalb, lohnt ein zweiter Blick, auch wenn der Zielwert erreicht ist.</translation>
+    </message>
+    <message>
+        <source>Begun on; thermometers compared with each other on</source>
+        <translation>Begonnen am; Thermometer miteinander verglichen am</translation>
+    </message>
+    <message>
+        <source>It settles slowly: readings count from the second day.</source>
+        <translation>Es pendelt sich langsam ein: Messwerte zählen ab dem zweiten Tag.</translation>
+    </message>
+    <message>
+        <source>Warm and cool side come within %1 of where they settle about %2 after switching on.</source>
+        <translation>Warme und kühle Seite liegen etwa %2 nach dem Einschalten bis auf %1 bei ihrem Endwert.</translation>
+    </message>
+    <message>
+        <source>Log: %1</source>
+        <translation>Protokoll: %1</translation>
+    </message>
+    <message>
+        <source>Lamps are on from %1 to %2.</source>
+        <translation>Die Lampen sind von %1 bis %2 an.</translation>
+    </message>
+    <message>
+        <source>UV index at the back of a basking animal, target %1, by meter</source>
+        <translation>UV-Index am Rücken des Tieres auf dem Sonnenplatz, Soll %1, mit Messgerät</translation>
+    </message>
+    <message>
+        <source>%1 comes to harm over %2. Where every place of the box may get so warm, switch the heat off, and no animal moves in.</source>
+        <translation>%1 nimmt über %2 Schaden. Wo jeder Platz im Terrarium so warm werden kann, die Heizung ausschalten; kein Tier zieht ein.</translation>
+    </message>
+    <message>
+        <source>When a reading is out of its target</source>
+        <translation>Wenn ein Messwert nicht im Zielbereich liegt</translation>
+    </message>
+    <message>
+        <source>Change one thing at a time, wait until it has settled, and begin the seven days anew. Write the readings into the plan (chapter “Readings”): the program then says anew what to expect.</source>
+        <translation>Immer nur eines ändern, warten, bis es sich eingependelt hat, und die sieben Tage von vorn beginnen. Die Messwerte in den Plan eintragen (Kapitel „Messwerte“): Das Programm sagt dann neu, was zu erwarten ist.</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>Too high</source>
+        <translation>Zu hoch</translation>
+    </message>
+    <message>
+        <source>Too low</source>
+        <translation>Zu niedrig</translation>
+    </message>
+    <message>
+        <source>Basking spot</source>
+        <translation>Sonnenplatz</translation>
+    </message>
+    <message>
+        <source>Lamp higher, dimmed, or of less power.</source>
+        <translation>Lampe höher hängen, dimmen oder eine schwächere nehmen.</translation>
+    </message>
+    <message>
+        <source>Lamp lower, never within its clearance; or of more power, if its holder bears it.</source>
+        <translation>Lampe tiefer hängen, nie unter ihren Mindestabstand; oder eine stärkere, wenn die Fassung sie verträgt.</translation>
+    </message>
+    <message>
+        <source>Warm side</source>
+        <translation>Warme Seite</translation>
+    </message>
+    <message>
+        <source>Set-point down by %1. Less cover.</source>
+        <translation>Sollwert um %1 senken. Weniger abdecken.</translation>
+    </message>
+    <message>
+        <source>Set-point up by %1; see that the probe lies where it should. More cover, clear of lamps.</source>
+        <translation>Sollwert um %1 erhöhen; nachsehen, ob der Fühler liegt, wo er soll. Mehr abdecken, mit Abstand zu Lampen.</translation>
+    </message>
+    <message>
+        <source>Cool side</source>
+        <translation>Kühle Seite</translation>
+    </message>
+    <message>
+        <source>Heat further to the warm end. Less cover there. A cooler room; shade from the sun.</source>
+        <translation>Wärme weiter zum warmen Ende rücken. Dort weniger abdecken. Kühlerer Raum; vor Sonne schützen.</translation>
+    </message>
+    <message>
+        <source>A warmer room, or heat on a thermostat nearer to it.</source>
+        <translation>Wärmerer Raum, oder näher daran Wärme mit Thermostat.</translation>
+    </message>
+    <message>
+        <source>Heat off or lower at night, unless the target asks for it.</source>
+        <translation>Wärme nachts aus oder niedriger, sofern der Zielwert sie nicht verlangt.</translation>
+    </message>
+    <message>
+        <source>Heat without light, on a thermostat and always on.</source>
+        <translation>Wärme ohne Licht, mit Thermostat und an Dauerstrom.</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation>Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>Less misting, less cover, more air. Wet spots out of the bed.</source>
+        <translation>Weniger sprühen, weniger abdecken, mehr lüften. Nasse Stellen aus dem Bodengrund nehmen.</translation>
+    </message>
+    <message>
+        <source>Damp the lower bed, mist, or cover more of the top, clear of lamps.</source>
+        <translation>Den unteren Bodengrund anfeuchten, sprühen oder oben mehr abdecken, mit Abstand zu Lampen.</translation>
+    </message>
+    <message>
+        <source>Lamp higher. No animal until it is in its target.</source>
+        <translation>Lampe höher hängen. Kein Tier, bevor der Wert im Zielbereich liegt.</translation>
+    </message>
+    <message>
+        <source>Lamp lower within its clearance; a new one if it is worn out.</source>
+        <translation>Lampe tiefer hängen, soweit ihr Mindestabstand es zulässt; eine neue, wenn sie verbraucht ist.</translation>
+    </message>
+    <message>
+        <source>Heaters that glow, smell, hum or trip the residual-current device: plug out, and ask an electrician. What to do is common practice, no source.</source>
+        <translation>Heizer, die glühen, riechen, brummen oder den FI-Schutzschalter (RCD) auslösen: ausstecken und eine Elektrofachkraft fragen. Was zu tun ist, ist gängige Praxis, ohne Quelle.</translation>
+    </message>
+    <message>
+        <source>All in target for seven days, from – to</source>
+        <translation>Sieben Tage alles im Zielbereich, von – bis</translation>
+    </message>
+    <message>
+        <source>Proved by: name, date, signature</source>
+        <translation>Geprüft von: Name, Datum, Unterschrift</translation>
+    </message>
+    <message>
+        <source>Loamstead %1 · plan “%2”, version %3 · worked out on %4</source>
+        <translation>Loamstead %1 · Plan „%2“, Version %3 · berechnet am %4</translation>
+    </message>
+    <message>
+        <source>Not stated yet: one input, listed on “%1”.</source>
+        <translation>Noch nicht angegeben: eine Angabe, aufgeführt auf „%1“.</translation>
+    </message>
+    <message>
+        <source>Not stated yet: %1 inputs, listed on “%2”.</source>
+        <translation>Noch nicht angegeben: %1 Angaben, aufgeführt auf „%2“.</translation>
+    </message>
+    <message>
+        <source>Paid: amount, date, by</source>
+        <translation>Bezahlt: Betrag, Datum, von</translation>
+    </message>
+    <message>
+        <source>Sign-off: name, date</source>
+        <translation>Freigabe: Name, Datum</translation>
+    </message>
+    <message>
+        <source>Signature</source>
+        <translation>Unterschrift</translation>
+    </message>
+    <message>
+        <source>Decision sheet</source>
+        <translation>Entscheidungsblatt</translation>
+    </message>
+    <message>
+        <source>Build sheet</source>
+        <translation>Aufbaublatt</translation>
+    </message>
+    <message>
+        <source>Proving sheet</source>
+        <translation>Probelaufblatt</translation>
+    </message>
+    <message>
+        <source>Holiday card</source>
+        <translation>Vertretungskarte</translation>
+    </message>
+    <message>
+        <source>On loan, to be given back, and so not to be bought: %1.</source>
+        <translation>Geliehen und zurückzugeben, deshalb nicht zu kaufen: %1.</translation>
+    </message>
+    <message>
+        <source>At low prices %1, at high prices %2, with delivery, tax and what is set aside. Lines without a price are not in it.</source>
+        <translation>Bei niedrigen Preisen %1, bei hohen %2, mit Lieferung, Steuer und Rücklage. Zeilen ohne Preis sind nicht enthalten.</translation>
+    </message>
+</context>
+<context>
+    <name>batch</name>
+    <message>
+        <source>The row has neither a name nor a number.</source>
+        <translation>Die Zeile hat weder einen Namen noch eine Nummer.</translation>
+    </message>
+    <message>
+        <source>This is longer than %1 characters.</source>
+        <translation>Das ist länger als %1 Zeichen.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>“%1” is not one of %2.</source>
+        <translation>„%1“ ist hier nicht möglich; zur Wahl stehen: %2.</translation>
+    </message>
+    <message>
+        <source>“%1” is none of “metric”, “us” and “both”.</source>
+        <translation>„%1“ ist weder „metric“ noch „us“ noch „both“.</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>The price list has no item “%1”.</source>
+        <translation>In der Preisliste gibt es keinen Artikel „%1“.</translation>
+    </message>
+    <message>
+        <source>The price list has no item “%1”. Did you mean “%2”?</source>
+        <translation>In der Preisliste gibt es keinen Artikel „%1“. Ist „%2“ gemeint?</translation>
+    </message>
+    <message>
+        <source>There is no sheet of a species “%1”.</source>
+        <translation>Für die Art „%1“ gibt es kein Datenblatt.</translation>
+    </message>
+    <message>
+        <source>There is no sheet of a species “%1”. Did you mean “%2”?</source>
+        <translation>Für die Art „%1“ gibt es kein Datenblatt. Ist „%2“ gemeint?</translation>
+    </message>
+    <message>
+        <source>date (there: %1)</source>
+        <translation>Datum (dort: %1)</translation>
+    </message>
+    <message>
+        <source>The folder “%1” can&apos;t be made.</source>
+        <translation>Der Ordner „%1“ lässt sich nicht anlegen.</translation>
+    </message>
+    <message>
+        <source>“%1” holds sheets that were made with something else (%2). Nothing is written over: name another folder, or give what was given then.</source>
+        <translation>„%1“ enthält Blätter, die mit anderen Vorgaben erstellt wurden (%2). Überschrieben wird nichts: einen anderen Ordner angeben oder dieselben Vorgaben wie damals.</translation>
+    </message>
+    <message>
+        <source>“%1” holds other files. Name an empty folder or a new one.</source>
+        <translation>„%1“ enthält andere Dateien. Einen leeren oder einen neuen Ordner angeben.</translation>
+    </message>
+    <message>
+        <source>Another run works on “%1”. Wait for it; if there is none on any machine, remove “%2”.</source>
+        <translation>Ein anderer Lauf arbeitet gerade in „%1“. Warten, bis er fertig ist; läuft auf keinem Rechner einer, „%2“ löschen.</translation>
+    </message>
+    <message>
+        <source>“%1” can&apos;t be written: %2.</source>
+        <translation>„%1“ lässt sich nicht schreiben: %2.</translation>
+    </message>
+    <message>
+        <source>The sheets of row %1 can&apos;t be written: %2.</source>
+        <translation>Die Blätter zu Zeile %1 lassen sich nicht schreiben: %2.</translation>
+    </message>
+    <message>
+        <source>The column “%1” is missing.</source>
+        <translation>Die Spalte „%1“ fehlt.</translation>
+    </message>
+    <message>
+        <source>A quantity must be above 0.</source>
+        <translation>Eine Menge muss größer als 0 sein.</translation>
+    </message>
+    <message>
+        <source>row %1, column %2: %3</source>
+        <translation>Zeile %1, Spalte %2: %3</translation>
+    </message>
+    <message>
+        <source>The column “%1” is not known and is passed over. Did you mean “%2”?</source>
+        <translation>„%1“ ist keine bekannte Spalte und wird übergangen. Ist „%2“ gemeint?</translation>
+    </message>
+    <message>
+        <source>The column “%1” is not known and is passed over.</source>
+        <translation>„%1“ ist keine bekannte Spalte und wird übergangen.</translation>
+    </message>
+    <message>
+        <source>The column “%1” stands there twice.</source>
+        <translation>Die Spalte „%1“ kommt zweimal vor.</translation>
+    </message>
+    <message>
+        <source>The first row must name the columns, and there is neither “name” nor “number” among them.</source>
+        <translation>Die erste Zeile muss die Spalten benennen; darunter ist aber weder „name“ noch „number“.</translation>
+    </message>
+    <message>
+        <source>The list is empty.</source>
+        <translation>Die Liste ist leer.</translation>
+    </message>
+    <message>
+        <source>There are no rows below the header.</source>
+        <translation>Unter der Kopfzeile stehen keine Zeilen.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number. Digits alone count, without a unit.</source>
+        <translation>„%1“ ist keine Zahl. Es zählen nur Ziffern, ohne Einheit.</translation>
+    </message>
+    <message>
+        <source>“%1” has too many digits.</source>
+        <translation>„%1“ hat zu viele Ziffern.</translation>
+    </message>
+    <message>
+        <source>“%1” can be read in two ways. Write it without a mark for thousands, or with another number of digits behind the decimal mark.</source>
+        <translation>„%1“ lässt sich auf zwei Arten lesen. Ohne Tausendertrennzeichen schreiben oder mit einer anderen Zahl von Nachkommastellen.</translation>
+    </message>
+    <message>
+        <source>%1, for adopters: %2</source>
+        <translation>%1, für neue Halter: %2</translation>
+    </message>
+    <message>
+        <source>The template has no enclosure “%1”.</source>
+        <translation>In der Vorlage gibt es kein Terrarium „%1“.</translation>
+    </message>
+    <message>
+        <source>“%1” says the same. One of the two must be empty.</source>
+        <translation>„%1“ gibt dasselbe an. Eine der beiden Angaben muss leer sein.</translation>
+    </message>
+    <message>
+        <source>The template has several enclosures. Name one in the column “enclosure”.</source>
+        <translation>Die Vorlage hat mehrere Terrarien. Eines davon in der Spalte „enclosure“ nennen.</translation>
+    </message>
+    <message>
+        <source>The template does not have one kind of animal here, so a number alone does not tell of which. Write as in “2 pantherophis-guttatus”.</source>
+        <translation>Die Vorlage hat hier nicht genau eine Tierart; eine Zahl allein sagt also nicht, welche gemeint ist. So schreiben: „2 pantherophis-guttatus“.</translation>
+    </message>
+    <message>
+        <source>“%1” is neither a number nor a list as in “1 python-regius + 2 pantherophis-guttatus”.</source>
+        <translation>„%1“ ist weder eine Zahl noch eine Liste wie „1 python-regius + 2 pantherophis-guttatus“.</translation>
+    </message>
+    <message>
+        <source>Row %1 says something else than when its sheets were made. Ask for that row alone to make them again, or name another folder.</source>
+        <translation>In Zeile %1 steht etwas anderes als damals, als ihre Blätter erstellt wurden. Nur diese Zeile anfordern, um sie neu zu erstellen, oder einen anderen Ordner angeben.</translation>
+    </message>
+    <message>
+        <source>Row %1 is not in the list, or has something wrong with it.</source>
+        <translation>Zeile %1 steht nicht in der Liste oder ist fehlerhaft.</translation>
     </message>
 </context>
 <context>
@@ -3232,6 +4259,133 @@ Zielwert %4</translation>
     <message>
         <source>Weight then</source>
         <translation>Gewicht damals</translation>
+    </message>
+</context>
+<context>
+    <name>loam::desk::BatchDialog</name>
+    <message>
+        <source>Sheets for a list of adopters</source>
+        <translation>Blätter für eine Liste neuer Halter</translation>
+    </message>
+    <message>
+        <source>The open plan, “%1”, is the template. Each row of the list changes what it names: room, box, animals, what is owned, language and units. An empty cell leaves the template as it is.</source>
+        <translation>Der geöffnete Plan, „%1“, ist die Vorlage. Jede Zeile der Liste ändert, was sie nennt: Raum, Terrarium, Tiere, Vorhandenes, Sprache und Einheiten. Eine leere Zelle lässt die Vorlage, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>Rows of the list</source>
+        <translation>Zeilen der Liste</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Zeile</translation>
+    </message>
+    <message>
+        <source>Adopter</source>
+        <translation>Neuer Halter</translation>
+    </message>
+    <message>
+        <source>What is wrong with it</source>
+        <translation>Was daran nicht stimmt</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Fortschritt</translation>
+    </message>
+    <message>
+        <source>%v of %m</source>
+        <translation>%v von %m</translation>
+    </message>
+    <message>
+        <source>&amp;List (CSV)</source>
+        <translation>&amp;Liste (CSV)</translation>
+    </message>
+    <message>
+        <source>What the club l&amp;ends (CSV)</source>
+        <translation>Was der &amp;Verein verleiht (CSV)</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>&amp;Folder for the sheets</source>
+        <translation>&amp;Ordner für die Blätter</translation>
+    </message>
+    <message>
+        <source>an empty one, or that of an earlier run</source>
+        <translation>ein leerer oder der eines früheren Laufs</translation>
+    </message>
+    <message>
+        <source>Reading the list…</source>
+        <translation>Liste wird gelesen…</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Auswählen…</translation>
+    </message>
+    <message>
+        <source>Choose: %1</source>
+        <translation>Auswählen: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Make the sheets</source>
+        <translation>Blätter &amp;erstellen</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Anhalten</translation>
+    </message>
+    <message>
+        <source>&amp;Open the folder</source>
+        <translation>Ordner ö&amp;ffnen</translation>
+    </message>
+    <message>
+        <source>List of adopters</source>
+        <translation>Liste der neuen Halter</translation>
+    </message>
+    <message>
+        <source>CSV files (*.csv)</source>
+        <translation>CSV-Dateien (*.csv)</translation>
+    </message>
+    <message>
+        <source>What the club lends</source>
+        <translation>Was der Verein verleiht</translation>
+    </message>
+    <message>
+        <source>Folder for the sheets</source>
+        <translation>Ordner für die Blätter</translation>
+    </message>
+    <message>
+        <source>%1 rows, all of them good.</source>
+        <translation>Zeilen: %1, alle in Ordnung.</translation>
+    </message>
+    <message>
+        <source>%1 rows. %2 of them fail, and the others are made all the same.</source>
+        <translation>Zeilen: %1, davon fehlerhaft: %2. Die übrigen werden trotzdem erstellt.</translation>
+    </message>
+    <message>
+        <source>The program “loamstead-cli”, which does this work, is not beside the window&apos;s. Install it.</source>
+        <translation>Das Programm „loamstead-cli“, das diese Arbeit übernimmt, liegt nicht neben dem Fensterprogramm. Es muss installiert werden.</translation>
+    </message>
+    <message>
+        <source>All rows have their sheets. The order, the summary and the sheets lie in the folder.</source>
+        <translation>Alle Zeilen haben ihre Blätter. Bestellung, Übersicht und Blätter liegen im Ordner.</translation>
+    </message>
+    <message>
+        <source>All good rows have their sheets. “failed.csv” in the folder tells of the others.</source>
+        <translation>Alle fehlerfreien Zeilen haben ihre Blätter. Über die anderen gibt „failed.csv“ im Ordner Auskunft.</translation>
+    </message>
+    <message>
+        <source>Stopped. What is done is kept; start again to go on from there.</source>
+        <translation>Angehalten. Was fertig ist, bleibt erhalten; ein neuer Start macht dort weiter.</translation>
+    </message>
+    <message>
+        <source>Sheets are being made</source>
+        <translation>Blätter werden gerade erstellt</translation>
+    </message>
+    <message>
+        <source>Stop making them? What is done is kept; a later run goes on from there.</source>
+        <translation>Das Erstellen anhalten? Was fertig ist, bleibt erhalten; ein späterer Lauf macht dort weiter.</translation>
     </message>
 </context>
 <context>
@@ -5945,6 +7099,14 @@ Zielwert %4</translation>
     <message>
         <source>What has to be done on which day, as a list and as a file for calendar programs.</source>
         <translation>Was an welchem Tag zu tun ist, als Liste und als Datei für Kalenderprogramme.</translation>
+    </message>
+    <message>
+        <source>For a list of adop&amp;ters…</source>
+        <translation>Für eine Liste neuer &amp;Halter…</translation>
+    </message>
+    <message>
+        <source>The sheets of each row of a list, with this plan as the template, and one order over all.</source>
+        <translation>Blätter für jede Zeile einer Liste, mit diesem Plan als Vorlage, und eine gemeinsame Bestellung für alle.</translation>
     </message>
 </context>
 <context>
@@ -11589,6 +12751,50 @@ Zielwert %4</translation>
     <message>
         <source>State ages, lengths, weights and hours burnt. What has to be replaced is in this calendar until {date} only.</source>
         <translation>Alter, Längen, Gewichte und Brenndauern angeben. Was zu ersetzen ist, steht in diesem Kalender nur bis {date}.</translation>
+    </message>
+    <message>
+        <source>minutes for the daily look</source>
+        <translation>Minuten für den täglichen Blick</translation>
+    </message>
+    <message>
+        <source>minutes for a feeding</source>
+        <translation>Minuten für eine Fütterung</translation>
+    </message>
+    <message>
+        <source>feedings of a land turtle in a week</source>
+        <translation>Fütterungen einer Dosenschildkröte in der Woche</translation>
+    </message>
+    <message>
+        <source>feedings of a tortoise in a week</source>
+        <translation>Fütterungen einer Landschildkröte in der Woche</translation>
+    </message>
+    <message>
+        <source>feedings of a lizard in a week</source>
+        <translation>Fütterungen einer Echse in der Woche</translation>
+    </message>
+    <message>
+        <source>feedings of a snake in a week</source>
+        <translation>Fütterungen einer Schlange in der Woche</translation>
+    </message>
+    <message>
+        <source>feedings of a frog in a week</source>
+        <translation>Fütterungen eines Froschs in der Woche</translation>
+    </message>
+    <message>
+        <source>minutes for a change of water</source>
+        <translation>Minuten für einen Wasserwechsel</translation>
+    </message>
+    <message>
+        <source>minutes for a misting by hand</source>
+        <translation>Minuten für ein Sprühen von Hand</translation>
+    </message>
+    <message>
+        <source>minutes for the weekly care</source>
+        <translation>Minuten für die wöchentliche Pflege</translation>
+    </message>
+    <message>
+        <source>minutes for the monthly care</source>
+        <translation>Minuten für die monatliche Pflege</translation>
     </message>
 </context>
 <context>

@@ -1276,10 +1276,6 @@ Valor objetivo %4</translation>
         <translation>Página %1 de %2</translation>
     </message>
     <message>
-        <source>Loamstead %1 · plan “%2” · worked out on %3</source>
-        <translation>Loamstead %1 · plan «%2» · calculado el %3</translation>
-    </message>
-    <message>
         <source>prices of %1</source>
         <translation>precios de %1</translation>
     </message>
@@ -1290,14 +1286,6 @@ Valor objetivo %4</translation>
     <message>
         <source>Danger: mend this before anything is switched on</source>
         <translation>Peligro: corregirlo antes de encender nada</translation>
-    </message>
-    <message>
-        <source>Not stated yet: one input, listed on the first sheet.</source>
-        <translation>Sin indicar todavía: un dato, que figura en la primera hoja.</translation>
-    </message>
-    <message>
-        <source>Not stated yet: %1 inputs, listed on the first sheet.</source>
-        <translation>Sin indicar todavía: %1 datos, que figuran en la primera hoja.</translation>
     </message>
     <message>
         <source>Not stated yet: please fill in</source>
@@ -1366,10 +1354,6 @@ Valor objetivo %4</translation>
     <message>
         <source>Prices in %1, typical, as of %2.</source>
         <translation>Precios en %1, típicos, a fecha de %2.</translation>
-    </message>
-    <message>
-        <source>Typical %1; at low prices %2, at high prices %3. Lines without a price are not in it.</source>
-        <translation>Típico %1; a precios bajos %2, a precios altos %3. No incluye las líneas sin precio.</translation>
     </message>
     <message>
         <source>This animal must not be cooled: %1. Keep it warm and fed through the winter. There is no plan for it.</source>
@@ -1619,6 +1603,1049 @@ Valor objetivo %4</translation>
     <message>
         <source>see the year</source>
         <translation>véase el año</translation>
+    </message>
+    <message>
+        <source>Which sheets</source>
+        <translation>Qué hojas</translation>
+    </message>
+    <message>
+        <source>Sheets to print or to save:</source>
+        <translation>Hojas que se imprimen o guardan:</translation>
+    </message>
+    <message>
+        <source>Scale 1:%1 when printed at 100% (not “fit to page”): the bar of %2 is then %3 long on the paper. Covers are hatched falling, mats crossed; lamps seen from above have a cross.</source>
+        <translation>Escala 1:%1 al imprimir al 100 % (no «ajustar a la página»): la barra de %2 mide entonces %3 en el papel. Las cubiertas llevan un rayado descendente, y las mantas, uno cruzado; las lámparas vistas desde arriba llevan una cruz.</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1, turned left by %2</source>
+        <translation>%1, giro a la izquierda: %2</translation>
+    </message>
+    <message>
+        <source>sunk in</source>
+        <translation>hundido</translation>
+    </message>
+    <message>
+        <source>%1 long</source>
+        <translation>%1 de largo</translation>
+    </message>
+    <message>
+        <source>Walls: %1</source>
+        <translation>Paredes: %1</translation>
+    </message>
+    <message>
+        <source>Base: %1</source>
+        <translation>Base: %1</translation>
+    </message>
+    <message>
+        <source>Top: %1</source>
+        <translation>Tapa: %1</translation>
+    </message>
+    <message>
+        <source>%1 free</source>
+        <translation>libre: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2 deep at the left and %3 at the right once settled</source>
+        <translation>%1, profundidad una vez asentado: %2 a la izquierda y %3 a la derecha</translation>
+    </message>
+    <message>
+        <source>%1, %2 deep once settled</source>
+        <translation>%1, profundidad una vez asentado: %2</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>Núm.</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Pieza</translation>
+    </message>
+    <message>
+        <source>Size or amount</source>
+        <translation>Tamaño o cantidad</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Izq.</translation>
+    </message>
+    <message>
+        <source>Front</source>
+        <translation>Frente</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Altura</translation>
+    </message>
+    <message>
+        <source>Box</source>
+        <translation>Recinto</translation>
+    </message>
+    <message>
+        <source>Equipment and covers</source>
+        <translation>Equipos y cubiertas</translation>
+    </message>
+    <message>
+        <source>Cover: %1</source>
+        <translation>Cubierta: %1</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>tapa</translation>
+    </message>
+    <message>
+        <source>Bed and fittings</source>
+        <translation>Sustrato y accesorios</translation>
+    </message>
+    <message>
+        <source>Parts, and what goes where</source>
+        <translation>Piezas, y qué va dónde</translation>
+    </message>
+    <message>
+        <source>Inside; lamps, heaters, panels: their middle and face, all else: left front corner.</source>
+        <translation>Por dentro; de lámparas, calefactores y paneles, el centro y la cara emisora; de todo lo demás, la esquina frontal izquierda.</translation>
+    </message>
+    <message>
+        <source>Strips</source>
+        <translation>Regletas</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 timed and %4 always-on outlets used: %5.</source>
+        <translation>%1: %2; en uso, %3 tomas con temporizador y %4 permanentes: %5.</translation>
+    </message>
+    <message>
+        <source>Heat: nothing that burns within a lamp&apos;s clearance, and no towel under a lamp. Guards where an animal could touch. Fit a smoke alarm.</source>
+        <translation>Calor: nada que arda a menos de la distancia de seguridad de una lámpara, y ninguna toalla debajo de ella. Protectores donde un animal pueda tocar. Instalar un detector de humo.</translation>
+    </message>
+    <message>
+        <source>Mains and water: a residual-current device, drip loops, strips above the water and fixed, never one strip in another. Pull the plug before you reach in. Fixed wiring is for a licensed electrician; local codes decide.</source>
+        <translation>Electricidad y agua: un interruptor diferencial, bucles de goteo, regletas fijas y por encima del agua, nunca una enchufada en otra. Desenchufar antes de meter la mano. La instalación fija es cosa de un electricista autorizado; manda la normativa local.</translation>
+    </message>
+    <message>
+        <source>Load: stand and floor have to be rated for the filled box. This is no structural approval.</source>
+        <translation>Carga: el mueble y el suelo deben estar previstos para el recinto lleno. Esto no es una aprobación estructural.</translation>
+    </message>
+    <message>
+        <source>Stand %1: what it is rated for is not stated. Ask its maker.</source>
+        <translation>Mueble %1: no se indica qué carga admite. Preguntar al fabricante.</translation>
+    </message>
+    <message>
+        <source>thermostat at %1; probe: %2</source>
+        <translation>termostato a %1; sonda: %2</translation>
+    </message>
+    <message>
+        <source>thermostat at %1; probe %2 from the left, %3 from the front, %4 over the base</source>
+        <translation>termostato a %1; sonda a %2 de la izquierda, %3 del frente y %4 sobre la base</translation>
+    </message>
+    <message>
+        <source>dimmer at %1</source>
+        <translation>atenuador al %1</translation>
+    </message>
+    <message>
+        <source>Timer: on at, off at</source>
+        <translation>Temporizador: encendido a las, apagado a las</translation>
+    </message>
+    <message>
+        <source>Timer: on at %1, off at %2, moved through the year with the day outside.</source>
+        <translation>Temporizador: encendido a las %1, apagado a las %2; se ajusta a lo largo del año con el día de fuera.</translation>
+    </message>
+    <message>
+        <source>Timer: on at %1, off at %2.</source>
+        <translation>Temporizador: encendido a las %1, apagado a las %2.</translation>
+    </message>
+    <message>
+        <source>Wiring</source>
+        <translation>Conexiones eléctricas</translation>
+    </message>
+    <message>
+        <source>Nothing with a plug is planned.</source>
+        <translation>No hay previsto nada que se enchufe.</translation>
+    </message>
+    <message>
+        <source>Device</source>
+        <translation>Aparato</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Potencia</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Distancia</translation>
+    </message>
+    <message>
+        <source>Strip, outlet</source>
+        <translation>Regleta, toma</translation>
+    </message>
+    <message>
+        <source>Control and set-point</source>
+        <translation>Control y consigna</translation>
+    </message>
+    <message>
+        <source>“Clear”: the distance that each keeps from all that burns.</source>
+        <translation>«Distancia»: la que cada uno guarda con todo lo que arde.</translation>
+    </message>
+    <message>
+        <source>Let paint, varnish and sealant cure as their makers say, until nothing smells. Take off sharp edges.</source>
+        <translation>Dejar curar pintura, barniz y sellador como indica el fabricante, hasta que nada huela. Eliminar los cantos vivos.</translation>
+    </message>
+    <message>
+        <source>Set the empty box level on its stand. Try doors and lid: they open, and they lock.</source>
+        <translation>Colocar el recinto vacío y a nivel sobre su mueble. Probar puertas y tapa: que abran y que cierren con seguro.</translation>
+    </message>
+    <message>
+        <source>Fix the mat outside, its whole face against the pane, and leave the gap below it free.</source>
+        <translation>Fijar la manta por fuera, con toda la cara contra el vidrio, y dejar libre el hueco de debajo.</translation>
+    </message>
+    <message>
+        <source>Fix linings and vents. Leave no gap that an animal gets into.</source>
+        <translation>Fijar revestimientos y rejillas de ventilación. No dejar ningún hueco en el que quepa un animal.</translation>
+    </message>
+    <message>
+        <source>Lay the mat on the base, its cable led out where nothing digs.</source>
+        <translation>Extender la manta sobre la base, con el cable saliendo por donde nada escarbe.</translation>
+    </message>
+    <message>
+        <source>Stand heavy rocks and logs on the base or on blocks, not on loose bed: nothing may sink or roll.</source>
+        <translation>Apoyar rocas y troncos pesados en la base o en bloques, no sobre sustrato suelto: nada debe hundirse ni rodar.</translation>
+    </message>
+    <message>
+        <source>Hang lamps and heaters by their brackets, never by the cable, guarded, at the heights above. Measure each clearance.</source>
+        <translation>Colgar lámparas y calefactores de sus soportes, nunca del cable, con protector y a las alturas indicadas arriba. Medir cada distancia de seguridad.</translation>
+    </message>
+    <message>
+        <source>Fill in the bed layer by layer, damp it as planned, and let it settle.</source>
+        <translation>Echar el sustrato capa por capa, humedecerlo según el plan y dejar que se asiente.</translation>
+    </message>
+    <message>
+        <source>Set in the bowl to its rim, then hides, plants and the rest.</source>
+        <translation>Hundir el bebedero hasta el borde; después, refugios, plantas y lo demás.</translation>
+    </message>
+    <message>
+        <source>Fix probes and thermometers where they are drawn or listed, so that they can&apos;t be moved.</source>
+        <translation>Fijar sondas y termómetros donde están dibujados o indicados, de modo que no se puedan mover.</translation>
+    </message>
+    <message>
+        <source>Lay on the covers, clear of every lamp.</source>
+        <translation>Colocar las cubiertas, lejos de todas las lámparas.</translation>
+    </message>
+    <message>
+        <source>Plug in as listed, timed on the timer, the rest always on. Press the test button of the residual-current device: it trips.</source>
+        <translation>Enchufar como se indica: lo temporizado en el temporizador, lo demás en tomas permanentes. Pulsar el botón de prueba del interruptor diferencial: debe saltar.</translation>
+    </message>
+    <message>
+        <source>Switch on one device after the other, and see that each does what it should.</source>
+        <translation>Encender los aparatos uno tras otro y ver que cada uno haga lo que debe.</translation>
+    </message>
+    <message>
+        <source>Run it empty with the proving sheet.</source>
+        <translation>Ponerlo en marcha vacío con la hoja de prueba.</translation>
+    </message>
+    <message>
+        <source>Order of assembly</source>
+        <translation>Orden de montaje</translation>
+    </message>
+    <message>
+        <source>Look at animals and thermometers, spot-clean</source>
+        <translation>Mirar animales y termómetros, limpieza puntual</translation>
+    </message>
+    <message>
+        <source>Feed</source>
+        <translation>Dar de comer</translation>
+    </message>
+    <message>
+        <source>Change the water, scrub the bowl</source>
+        <translation>Cambiar el agua, fregar el bebedero</translation>
+    </message>
+    <message>
+        <source>Mist by hand</source>
+        <translation>Nebulizar a mano</translation>
+    </message>
+    <message>
+        <source>Weekly: weigh, clean, look over lamps, locks</source>
+        <translation>Cada semana: pesar, limpiar, revisar lámparas y cierres</translation>
+    </message>
+    <message>
+        <source>Monthly: disinfect, exchange part of the bed</source>
+        <translation>Cada mes: desinfectar, renovar parte del sustrato</translation>
+    </message>
+    <message>
+        <source>%1: outside %2 × %3 × %4, without lid and lamps. A door has to be clear by more than %5 one way and %6 the other; to turn it on end the ceiling has to be over %7.</source>
+        <translation>%1: por fuera %2 × %3 × %4, sin tapa ni lámparas. El paso libre de una puerta debe superar %5 en un sentido y %6 en el otro; para ponerlo de pie, el techo debe estar a más de %7.</translation>
+    </message>
+    <message>
+        <source>%1: outside, length × width × height, to be measured (inside %2 × %3 × %4)</source>
+        <translation>%1: por fuera, largo × ancho × alto, por medir (por dentro %2 × %3 × %4)</translation>
+    </message>
+    <message>
+        <source>%1: empty about %2, by its materials; filled %3. Carry it empty only, by two people or more.</source>
+        <translation>%1: vacío, unos %2, según sus materiales; lleno, %3. Llevarlo solo vacío, y entre dos personas o más.</translation>
+    </message>
+    <message>
+        <source>%1: weight empty, to be asked or weighed</source>
+        <translation>%1: peso en vacío, por preguntar o pesar</translation>
+    </message>
+    <message>
+        <source>Hours of care a week</source>
+        <translation>Horas de cuidado a la semana</translation>
+    </message>
+    <message>
+        <source>Task</source>
+        <translation>Tarea</translation>
+    </message>
+    <message>
+        <source>Times a week</source>
+        <translation>Veces por semana</translation>
+    </message>
+    <message>
+        <source>Likely</source>
+        <translation>Probable</translation>
+    </message>
+    <message>
+        <source>Hours a week, all together</source>
+        <translation>Horas a la semana, en total</translation>
+    </message>
+    <message>
+        <source>An estimate: water and misting as planned, the rest as keepers commonly do it, times bracketed minutes (common practice, no source), the quick with the quick and the slow with the slow. Shopping and visits to a vet are not in it.</source>
+        <translation>Una estimación: agua y nebulización según el plan, lo demás como suelen hacerlo los cuidadores, veces multiplicadas por intervalos de minutos (práctica habitual, sin fuente), lo rápido con lo rápido y lo lento con lo lento. No incluye compras ni visitas al veterinario.</translation>
+    </message>
+    <message>
+        <source>Hours a week that I have, and who stands in for me</source>
+        <translation>Horas a la semana de que dispongo, y quién me sustituye</translation>
+    </message>
+    <message>
+        <source>Space beside the box: quarantine and eggs</source>
+        <translation>Espacio además del recinto: cuarentena y huevos</translation>
+    </message>
+    <message>
+        <source>That takes a second, simple heated box in another room, with tools of its own, served last.</source>
+        <translation>Para eso hace falta un segundo recinto, sencillo y con calor, en otra habitación, con utensilios propios y atendido el último.</translation>
+    </message>
+    <message>
+        <source>Where it stands, and its size</source>
+        <translation>Dónde está, y su tamaño</translation>
+    </message>
+    <message>
+        <source>%1: a female may lay eggs, even when she lives alone. The bed is %2 deep at most. Depth and place she needs, by a vet or breeder</source>
+        <translation>%1: una hembra puede poner huevos aunque viva sola. El sustrato tiene como mucho %2 de profundidad. Profundidad y lugar que necesita, según un veterinario o criador</translation>
+    </message>
+    <message>
+        <source>Through the door and up the stairs</source>
+        <translation>Por la puerta y por la escalera</translation>
+    </message>
+    <message>
+        <source>Narrowest door, clear</source>
+        <translation>Puerta más estrecha, paso libre</translation>
+    </message>
+    <message>
+        <source>Stairs, lift, corner, clear</source>
+        <translation>Escalera, ascensor, esquina, paso libre</translation>
+    </message>
+    <message>
+        <source>Who carries</source>
+        <translation>Quién lo lleva</translation>
+    </message>
+    <message>
+        <source>One animal, hygiene and law</source>
+        <translation>Un solo animal, higiene y ley</translation>
+    </message>
+    <message>
+        <source>One animal is a valid choice. A second one needs more floor, hides and quarantine, and a second box at hand should the two not get on.</source>
+        <translation>Un solo animal es una elección válida. Un segundo necesita más suelo, refugios y cuarentena, y otro recinto a mano por si los dos no se llevan bien.</translation>
+    </message>
+    <message>
+        <source>Under 5, over 65, ill here</source>
+        <translation>Menores de 5, mayores de 65 y enfermos en casa</translation>
+    </message>
+    <message>
+        <source>Papers asked of, on</source>
+        <translation>Papeles consultados a, el</translation>
+    </message>
+    <message>
+        <source>Grown: length of the shell</source>
+        <translation>Adulto: longitud del caparazón</translation>
+    </message>
+    <message>
+        <source>Grown: length from snout to vent</source>
+        <translation>Adulto: longitud hocico-cloaca</translation>
+    </message>
+    <message>
+        <source>Grown: whole length</source>
+        <translation>Adulto: longitud total</translation>
+    </message>
+    <message>
+        <source>How long, and how large</source>
+        <translation>Cuánto vive y cuánto crece</translation>
+    </message>
+    <message>
+        <source>Of the species</source>
+        <translation>De la especie</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Cifra</translation>
+    </message>
+    <message>
+        <source>How sure</source>
+        <translation>Certeza</translation>
+    </message>
+    <message>
+        <source>Life span</source>
+        <translation>Esperanza de vida</translation>
+    </message>
+    <message>
+        <source>Grown: weight</source>
+        <translation>Adulto: peso</translation>
+    </message>
+    <message>
+        <source>No animal is in the plan yet. Species</source>
+        <translation>Aún no hay ningún animal en el plan. Especie</translation>
+    </message>
+    <message>
+        <source>Who takes it over if I can&apos;t keep it so long</source>
+        <translation>Quién se hace cargo si no puedo tenerlo tanto tiempo</translation>
+    </message>
+    <message>
+        <source>not foreseen, or not known</source>
+        <translation>no previsto, o no se sabe</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>in %1 at the earliest</source>
+        <translation>dentro de %1 como pronto</translation>
+    </message>
+    <message>
+        <source>Floor space, now and grown</source>
+        <translation>Superficie de suelo, ahora y de adulto</translation>
+    </message>
+    <message>
+        <source>Enclosure</source>
+        <translation>Terrario</translation>
+    </message>
+    <message>
+        <source>Its floor</source>
+        <translation>Su suelo</translation>
+    </message>
+    <message>
+        <source>Asked now</source>
+        <translation>Exigido ahora</translation>
+    </message>
+    <message>
+        <source>Asked grown</source>
+        <translation>Exigido de adulto</translation>
+    </message>
+    <message>
+        <source>Outgrown</source>
+        <translation>Se queda pequeño</translation>
+    </message>
+    <message>
+        <source>%1: “%2” (%3)</source>
+        <translation>%1: «%2» (%3)</translation>
+    </message>
+    <message>
+        <source>The strictest rule that applies here decides. %1.</source>
+        <translation>Decide la regla más estricta de las aplicables aquí. %1.</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>What it costs</source>
+        <translation>Lo que cuesta</translation>
+    </message>
+    <message>
+        <source>Not known from the price list in use. Ten years</source>
+        <translation>No se sabe con la lista de precios en uso. Diez años</translation>
+    </message>
+    <message>
+        <source>In %1</source>
+        <translation>En %1</translation>
+    </message>
+    <message>
+        <source>Ten years, all together</source>
+        <translation>Diez años, en total</translation>
+    </message>
+    <message>
+        <source>Ten years as the plan&apos;s budget has them, at today&apos;s prices.</source>
+        <translation>Diez años según el presupuesto del plan, a precios de hoy.</translation>
+    </message>
+    <message>
+        <source>Ten years: to begin, and ten times a year, at today&apos;s prices; nothing discounted.</source>
+        <translation>Diez años: el coste inicial y diez veces el de un año, a precios de hoy; sin descontar nada.</translation>
+    </message>
+    <message>
+        <source>What has no price yet is not in it: %1 lines of the order.</source>
+        <translation>Lo que aún no tiene precio no está incluido: %1 líneas del pedido.</translation>
+    </message>
+    <message>
+        <source>For the rest of the longest life (%1%2): %3, in round figures.</source>
+        <translation>Para el resto de la vida más larga (%1%2): %3, en cifras redondas.</translation>
+    </message>
+    <message>
+        <source> or longer</source>
+        <translation> o más</translation>
+    </message>
+    <message>
+        <source>Set aside for a vet in an emergency</source>
+        <translation>Reservado para una urgencia veterinaria</translation>
+    </message>
+    <message>
+        <source>The decision</source>
+        <translation>La decisión</translation>
+    </message>
+    <message>
+        <source>Not keeping one, or waiting until place, money and time are there, is a good decision too.</source>
+        <translation>No tener ninguno, o esperar a que haya sitio, dinero y tiempo, también es una buena decisión.</translation>
+    </message>
+    <message>
+        <source>Yes, no, later</source>
+        <translation>Sí, no, más adelante</translation>
+    </message>
+    <message>
+        <source>Decided by</source>
+        <translation>Decidido por</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Encendido</translation>
+    </message>
+    <message>
+        <source>To be read before anything is bought. What is not known is a line to fill in.</source>
+        <translation>Para leer antes de comprar nada. Lo que no se sabe es una línea por rellenar.</translation>
+    </message>
+    <message>
+        <source>Fresh water, bowl scrubbed; times a day: %1, about %2 each</source>
+        <translation>Agua limpia, bebedero fregado; veces al día: %1, unos %2 cada vez</translation>
+    </message>
+    <message>
+        <source>Fresh water, bowl scrubbed; times a day: %1</source>
+        <translation>Agua limpia, bebedero fregado; veces al día: %1</translation>
+    </message>
+    <message>
+        <source>The animal is there and well. Lamps on and off as below</source>
+        <translation>El animal está y se encuentra bien. Lámparas encendidas y apagadas como abajo</translation>
+    </message>
+    <message>
+        <source>All %1 animals are there and well. Lamps on and off as below</source>
+        <translation>Los %1 animales están y se encuentran bien. Lámparas encendidas y apagadas como abajo</translation>
+    </message>
+    <message>
+        <source>Thermometers read what the table says</source>
+        <translation>Los termómetros marcan lo que dice la tabla</translation>
+    </message>
+    <message>
+        <source>Mist, or see that the mister did: %1 a day</source>
+        <translation>Nebulizar, o ver que lo hizo el nebulizador: %1 al día</translation>
+    </message>
+    <message>
+        <source>Food as portioned; the rest out the same day</source>
+        <translation>Comida en raciones preparadas; los restos, fuera el mismo día</translation>
+    </message>
+    <message>
+        <source>Droppings out, doors locked, hands washed</source>
+        <translation>Heces fuera, puertas con seguro, manos lavadas</translation>
+    </message>
+    <message>
+        <source>Mon</source>
+        <translation>Lu</translation>
+    </message>
+    <message>
+        <source>Tue</source>
+        <translation>Ma</translation>
+    </message>
+    <message>
+        <source>Wed</source>
+        <translation>Mi</translation>
+    </message>
+    <message>
+        <source>Thu</source>
+        <translation>Ju</translation>
+    </message>
+    <message>
+        <source>Fri</source>
+        <translation>Vi</translation>
+    </message>
+    <message>
+        <source>Sat</source>
+        <translation>Sá</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>Do</translation>
+    </message>
+    <message>
+        <source>Food</source>
+        <translation>Alimentación</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Cuánto</translation>
+    </message>
+    <message>
+        <source>Which days</source>
+        <translation>Qué días</translation>
+    </message>
+    <message>
+        <source>Where food and spare lamps lie</source>
+        <translation>Dónde están la comida y las lámparas de repuesto</translation>
+    </message>
+    <message>
+        <source>Thermometer</source>
+        <translation>Termómetro</translation>
+    </message>
+    <message>
+        <source>By day</source>
+        <translation>De día</translation>
+    </message>
+    <message>
+        <source>At night</source>
+        <translation>De noche</translation>
+    </message>
+    <message>
+        <source>lamps on %1, off %2</source>
+        <translation>lámparas encendidas a las %1, apagadas a las %2</translation>
+    </message>
+    <message>
+        <source>%1: thermostat at %2</source>
+        <translation>%1: termostato a %2</translation>
+    </message>
+    <message>
+        <source>%1: dimmer at %2</source>
+        <translation>%1: atenuador al %2</translation>
+    </message>
+    <message>
+        <source>Set, and not to be turned: %1.</source>
+        <translation>Ajustado, y no se toca: %1.</translation>
+    </message>
+    <message>
+        <source>%1, room at %2</source>
+        <translation>%1, habitación a %2</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Safe for how many hours: not known, ask the keeper</source>
+        <translation>Cuántas horas sin peligro: no se sabe, preguntar al cuidador</translation>
+    </message>
+    <message>
+        <source>When something fails</source>
+        <translation>Cuando algo falla</translation>
+    </message>
+    <message>
+        <source>Keep it shut, lamps and heaters off at the plug, blankets round the box; off with them before the power comes on. Bottles of warm water in cloth at one side. Never a flame.</source>
+        <translation>Tenerlo cerrado, con lámparas y calefactores desenchufados y mantas alrededor del recinto; quitarlas antes de que vuelva la luz. Botellas de agua templada envueltas en tela, a un lado. Nunca una llama.</translation>
+    </message>
+    <message>
+        <source>Plug out, let it cool, put in the spare of the same kind and power. No spare: a warm room.</source>
+        <translation>Desenchufar, dejar enfriar y poner la de repuesto, de la misma clase y potencia. Si no hay repuesto: una habitación caliente.</translation>
+    </message>
+    <message>
+        <source>Too hot, smoke, or something trips: plug out, open up, call the keeper. Don&apos;t reach into wet wiring.</source>
+        <translation>Demasiado calor, humo o algo que salta: desenchufar, abrir y llamar al cuidador. No meter la mano en cables mojados.</translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation>A quién llamar</translation>
+    </message>
+    <message>
+        <source>A vet at once: gaping or bubbling breath, bleeding, burns, something hanging out behind, tremor, limp, a fall. Within a day: swollen eyes, watery droppings for two days, not eating or moving as the keeper said. Don&apos;t treat it yourself.</source>
+        <translation>Un veterinario de inmediato: respiración con la boca abierta o con burbujas, hemorragia, quemaduras, algo que asoma por detrás, temblores, cojera, una caída. En el plazo de un día: ojos hinchados, heces líquidas durante dos días, no comer o no moverse como dijo el cuidador. No tratarlo por cuenta propia.</translation>
+    </message>
+    <message>
+        <source>Keeper; back on</source>
+        <translation>Cuidador; vuelve el</translation>
+    </message>
+    <message>
+        <source>Reptile vet</source>
+        <translation>Veterinario de reptiles</translation>
+    </message>
+    <message>
+        <source>Vet at night</source>
+        <translation>Veterinario de noche</translation>
+    </message>
+    <message>
+        <source>Someone else</source>
+        <translation>Otra persona</translation>
+    </message>
+    <message>
+        <source>Day, time</source>
+        <translation>Día, hora</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Por</translation>
+    </message>
+    <message>
+        <source>Target by day</source>
+        <translation>Valor objetivo de día</translation>
+    </message>
+    <message>
+        <source>Target at night</source>
+        <translation>Valor objetivo de noche</translation>
+    </message>
+    <message>
+        <source>Expected: winter day</source>
+        <translation>Previsto: día de invierno</translation>
+    </message>
+    <message>
+        <source>… winter night</source>
+        <translation>… noche de invierno</translation>
+    </message>
+    <message>
+        <source>… summer day</source>
+        <translation>… día de verano</translation>
+    </message>
+    <message>
+        <source>Day %1, morning</source>
+        <translation>Día %1, mañana</translation>
+    </message>
+    <message>
+        <source>Day %1, afternoon</source>
+        <translation>Día %1, tarde</translation>
+    </message>
+    <message>
+        <source>Day %1, night</source>
+        <translation>Día %1, noche</translation>
+    </message>
+    <message>
+        <source>Run it as it will be kept, empty, for seven days at least; no animal moves in before all readings have been in their targets for so long. Read three times a day. Morning: two hours after the lamps come on. Afternoon: an hour before they go off. Night: the lowest since, from a thermometer with a memory. The basking spot is read at its surface with an infrared thermometer, the other places in the shade at ground level.</source>
+        <translation>Tenerlo en marcha tal como se va a mantener, vacío, durante al menos siete días; no entra ningún animal hasta que todas las lecturas hayan estado ese tiempo en su valor objetivo. Leer tres veces al día. Mañana: dos horas después de encenderse las lámparas. Tarde: una hora antes de que se apaguen. Noche: la mínima desde entonces, de un termómetro con memoria. La zona de asoleo se mide en su superficie con un termómetro infrarrojo; los demás lugares, a la sombra y a ras de suelo.</translation>
+    </message>
+    <message>
+        <source>“Expected” is what was worked out for this plan, as a range that should hold nine times in ten. A reading outside it is worth a second look even where the target is met.</source>
+        <translation>«Previsto» es lo que se ha calculado para este plan, como un intervalo que debería acertar nueve de cada diez veces. Una lectura fuera de él merece una segunda mirada, aunque se cumpla el valor objetivo.</translation>
+    </message>
+    <message>
+        <source>Begun on; thermometers compared with each other on</source>
+        <translation>Empezado el; termómetros comparados entre sí el</translation>
+    </message>
+    <message>
+        <source>It settles slowly: readings count from the second day.</source>
+        <translation>Tarda en estabilizarse: las lecturas cuentan a partir del segundo día.</translation>
+    </message>
+    <message>
+        <source>Warm and cool side come within %1 of where they settle about %2 after switching on.</source>
+        <translation>El lado cálido y el fresco llegan a menos de %1 de su valor estable unos %2 después de encender.</translation>
+    </message>
+    <message>
+        <source>Log: %1</source>
+        <translation>Registro: %1</translation>
+    </message>
+    <message>
+        <source>Lamps are on from %1 to %2.</source>
+        <translation>Las lámparas están encendidas de %1 a %2.</translation>
+    </message>
+    <message>
+        <source>UV index at the back of a basking animal, target %1, by meter</source>
+        <translation>Índice UV en el dorso de un animal que se asolea, valor objetivo %1, con medidor</translation>
+    </message>
+    <message>
+        <source>%1 comes to harm over %2. Where every place of the box may get so warm, switch the heat off, and no animal moves in.</source>
+        <translation>%1: sufre daños por encima de %2. Si todos los lugares del recinto pueden alcanzar esa temperatura, apagar el calor, y no entra ningún animal.</translation>
+    </message>
+    <message>
+        <source>When a reading is out of its target</source>
+        <translation>Cuando una lectura no está en su valor objetivo</translation>
+    </message>
+    <message>
+        <source>Change one thing at a time, wait until it has settled, and begin the seven days anew. Write the readings into the plan (chapter “Readings”): the program then says anew what to expect.</source>
+        <translation>Cambiar una sola cosa cada vez, esperar a que se estabilice y empezar de nuevo los siete días. Anotar las lecturas en el plan (capítulo «Lecturas»): el programa vuelve a decir entonces qué cabe esperar.</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Lectura</translation>
+    </message>
+    <message>
+        <source>Too high</source>
+        <translation>Demasiado alta</translation>
+    </message>
+    <message>
+        <source>Too low</source>
+        <translation>Demasiado baja</translation>
+    </message>
+    <message>
+        <source>Basking spot</source>
+        <translation>Zona de asoleo</translation>
+    </message>
+    <message>
+        <source>Lamp higher, dimmed, or of less power.</source>
+        <translation>Lámpara más alta, atenuada o de menos potencia.</translation>
+    </message>
+    <message>
+        <source>Lamp lower, never within its clearance; or of more power, if its holder bears it.</source>
+        <translation>Lámpara más baja, nunca por debajo de su distancia de seguridad; o de más potencia, si el portalámparas la admite.</translation>
+    </message>
+    <message>
+        <source>Warm side</source>
+        <translation>Lado cálido</translation>
+    </message>
+    <message>
+        <source>Set-point down by %1. Less cover.</source>
+        <translation>Bajar la consigna %1. Menos cubierta.</translation>
+    </message>
+    <message>
+        <source>Set-point up by %1; see that the probe lies where it should. More cover, clear of lamps.</source>
+        <translation>Subir la consigna %1; ver que la sonda esté donde debe. Más cubierta, lejos de las lámparas.</translation>
+    </message>
+    <message>
+        <source>Cool side</source>
+        <translation>Lado fresco</translation>
+    </message>
+    <message>
+        <source>Heat further to the warm end. Less cover there. A cooler room; shade from the sun.</source>
+        <translation>El calor, más hacia el extremo cálido. Menos cubierta en el fresco. Una habitación más fresca; sombra contra el sol.</translation>
+    </message>
+    <message>
+        <source>A warmer room, or heat on a thermostat nearer to it.</source>
+        <translation>Una habitación más caliente, o calor con termostato más cerca de él.</translation>
+    </message>
+    <message>
+        <source>Heat off or lower at night, unless the target asks for it.</source>
+        <translation>Calor apagado o más bajo por la noche, salvo que el valor objetivo lo exija.</translation>
+    </message>
+    <message>
+        <source>Heat without light, on a thermostat and always on.</source>
+        <translation>Calor sin luz, con termostato y en toma permanente.</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation>Humedad</translation>
+    </message>
+    <message>
+        <source>Less misting, less cover, more air. Wet spots out of the bed.</source>
+        <translation>Menos nebulización, menos cubierta, más aire. Retirar las partes mojadas del sustrato.</translation>
+    </message>
+    <message>
+        <source>Damp the lower bed, mist, or cover more of the top, clear of lamps.</source>
+        <translation>Humedecer el sustrato de abajo, nebulizar o cubrir más la tapa, lejos de las lámparas.</translation>
+    </message>
+    <message>
+        <source>Lamp higher. No animal until it is in its target.</source>
+        <translation>Lámpara más alta. Ningún animal hasta que esté en su valor objetivo.</translation>
+    </message>
+    <message>
+        <source>Lamp lower within its clearance; a new one if it is worn out.</source>
+        <translation>Lámpara más baja, respetando su distancia de seguridad; una nueva si está agotada.</translation>
+    </message>
+    <message>
+        <source>Heaters that glow, smell, hum or trip the residual-current device: plug out, and ask an electrician. What to do is common practice, no source.</source>
+        <translation>Calefactores que se ponen al rojo, huelen, zumban o hacen saltar el interruptor diferencial: desenchufar y consultar a un electricista. Lo que se aconseja es práctica habitual, sin fuente.</translation>
+    </message>
+    <message>
+        <source>All in target for seven days, from – to</source>
+        <translation>Todo en su valor objetivo durante siete días, del – al</translation>
+    </message>
+    <message>
+        <source>Proved by: name, date, signature</source>
+        <translation>Probado por: nombre, fecha, firma</translation>
+    </message>
+    <message>
+        <source>Loamstead %1 · plan “%2”, version %3 · worked out on %4</source>
+        <translation>Loamstead %1 · plan «%2», versión %3 · calculado el %4</translation>
+    </message>
+    <message>
+        <source>Not stated yet: one input, listed on “%1”.</source>
+        <translation>Sin indicar todavía: un dato, que figura en «%1».</translation>
+    </message>
+    <message>
+        <source>Not stated yet: %1 inputs, listed on “%2”.</source>
+        <translation>Sin indicar todavía: %1 datos, que figuran en «%2».</translation>
+    </message>
+    <message>
+        <source>Paid: amount, date, by</source>
+        <translation>Pagado: importe, fecha, por</translation>
+    </message>
+    <message>
+        <source>Sign-off: name, date</source>
+        <translation>Visto bueno: nombre, fecha</translation>
+    </message>
+    <message>
+        <source>Signature</source>
+        <translation>Firma</translation>
+    </message>
+    <message>
+        <source>Decision sheet</source>
+        <translation>Hoja de decisión</translation>
+    </message>
+    <message>
+        <source>Build sheet</source>
+        <translation>Hoja de montaje</translation>
+    </message>
+    <message>
+        <source>Proving sheet</source>
+        <translation>Hoja de prueba</translation>
+    </message>
+    <message>
+        <source>Holiday card</source>
+        <translation>Tarjeta de vacaciones</translation>
+    </message>
+    <message>
+        <source>On loan, to be given back, and so not to be bought: %1.</source>
+        <translation>En préstamo, hay que devolverlo y por eso no se compra: %1.</translation>
+    </message>
+    <message>
+        <source>At low prices %1, at high prices %2, with delivery, tax and what is set aside. Lines without a price are not in it.</source>
+        <translation>A precios bajos, %1; a precios altos, %2, con envío, impuestos y lo reservado. Las líneas sin precio no están incluidas.</translation>
+    </message>
+</context>
+<context>
+    <name>batch</name>
+    <message>
+        <source>The row has neither a name nor a number.</source>
+        <translation>La fila no tiene ni nombre ni número.</translation>
+    </message>
+    <message>
+        <source>This is longer than %1 characters.</source>
+        <translation>Tiene más de %1 caracteres.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>“%1” is not one of %2.</source>
+        <translation>«%1» no es una de estas opciones: %2.</translation>
+    </message>
+    <message>
+        <source>“%1” is none of “metric”, “us” and “both”.</source>
+        <translation>«%1» no es ni «metric», ni «us», ni «both».</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>The price list has no item “%1”.</source>
+        <translation>La lista de precios no tiene ningún artículo «%1».</translation>
+    </message>
+    <message>
+        <source>The price list has no item “%1”. Did you mean “%2”?</source>
+        <translation>La lista de precios no tiene ningún artículo «%1». ¿Quería decir «%2»?</translation>
+    </message>
+    <message>
+        <source>There is no sheet of a species “%1”.</source>
+        <translation>No hay ficha de la especie «%1».</translation>
+    </message>
+    <message>
+        <source>There is no sheet of a species “%1”. Did you mean “%2”?</source>
+        <translation>No hay ficha de la especie «%1». ¿Quería decir «%2»?</translation>
+    </message>
+    <message>
+        <source>date (there: %1)</source>
+        <translation>fecha (allí: %1)</translation>
+    </message>
+    <message>
+        <source>The folder “%1” can&apos;t be made.</source>
+        <translation>No se puede crear la carpeta «%1».</translation>
+    </message>
+    <message>
+        <source>“%1” holds sheets that were made with something else (%2). Nothing is written over: name another folder, or give what was given then.</source>
+        <translation>«%1» contiene hojas hechas con otros datos (%2). No se sobrescribe nada: indique otra carpeta o los mismos datos que entonces.</translation>
+    </message>
+    <message>
+        <source>“%1” holds other files. Name an empty folder or a new one.</source>
+        <translation>«%1» contiene otros archivos. Indique una carpeta vacía o una nueva.</translation>
+    </message>
+    <message>
+        <source>Another run works on “%1”. Wait for it; if there is none on any machine, remove “%2”.</source>
+        <translation>Otra ejecución está trabajando en «%1». Espere a que acabe; si no hay ninguna en ningún equipo, elimine «%2».</translation>
+    </message>
+    <message>
+        <source>“%1” can&apos;t be written: %2.</source>
+        <translation>«%1» no se puede escribir: %2.</translation>
+    </message>
+    <message>
+        <source>The sheets of row %1 can&apos;t be written: %2.</source>
+        <translation>No se pueden escribir las hojas de la fila %1: %2.</translation>
+    </message>
+    <message>
+        <source>The column “%1” is missing.</source>
+        <translation>Falta la columna «%1».</translation>
+    </message>
+    <message>
+        <source>A quantity must be above 0.</source>
+        <translation>Una cantidad debe ser mayor que 0.</translation>
+    </message>
+    <message>
+        <source>row %1, column %2: %3</source>
+        <translation>fila %1, columna %2: %3</translation>
+    </message>
+    <message>
+        <source>The column “%1” is not known and is passed over. Did you mean “%2”?</source>
+        <translation>La columna «%1» no se conoce y se pasa por alto. ¿Quería decir «%2»?</translation>
+    </message>
+    <message>
+        <source>The column “%1” is not known and is passed over.</source>
+        <translation>La columna «%1» no se conoce y se pasa por alto.</translation>
+    </message>
+    <message>
+        <source>The column “%1” stands there twice.</source>
+        <translation>La columna «%1» figura dos veces.</translation>
+    </message>
+    <message>
+        <source>The first row must name the columns, and there is neither “name” nor “number” among them.</source>
+        <translation>La primera fila debe nombrar las columnas, y entre ellas no está ni «name» ni «number».</translation>
+    </message>
+    <message>
+        <source>The list is empty.</source>
+        <translation>La lista está vacía.</translation>
+    </message>
+    <message>
+        <source>There are no rows below the header.</source>
+        <translation>No hay filas debajo de la cabecera.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number. Digits alone count, without a unit.</source>
+        <translation>«%1» no es un número. Solo valen cifras, sin unidad.</translation>
+    </message>
+    <message>
+        <source>“%1” has too many digits.</source>
+        <translation>«%1» tiene demasiadas cifras.</translation>
+    </message>
+    <message>
+        <source>“%1” can be read in two ways. Write it without a mark for thousands, or with another number of digits behind the decimal mark.</source>
+        <translation>«%1» se puede leer de dos maneras. Escríbalo sin separador de millares o con otro número de decimales.</translation>
+    </message>
+    <message>
+        <source>%1, for adopters: %2</source>
+        <translation>%1, para adoptantes: %2</translation>
+    </message>
+    <message>
+        <source>The template has no enclosure “%1”.</source>
+        <translation>La plantilla no tiene ningún terrario «%1».</translation>
+    </message>
+    <message>
+        <source>“%1” says the same. One of the two must be empty.</source>
+        <translation>«%1» indica lo mismo. Una de las dos debe quedar vacía.</translation>
+    </message>
+    <message>
+        <source>The template has several enclosures. Name one in the column “enclosure”.</source>
+        <translation>La plantilla tiene varios terrarios. Indique uno en la columna «enclosure».</translation>
+    </message>
+    <message>
+        <source>The template does not have one kind of animal here, so a number alone does not tell of which. Write as in “2 pantherophis-guttatus”.</source>
+        <translation>Aquí la plantilla no tiene una sola clase de animal, así que un número por sí solo no dice de cuál. Escríbalo como en «2 pantherophis-guttatus».</translation>
+    </message>
+    <message>
+        <source>“%1” is neither a number nor a list as in “1 python-regius + 2 pantherophis-guttatus”.</source>
+        <translation>«%1» no es ni un número ni una lista como «1 python-regius + 2 pantherophis-guttatus».</translation>
+    </message>
+    <message>
+        <source>Row %1 says something else than when its sheets were made. Ask for that row alone to make them again, or name another folder.</source>
+        <translation>La fila %1 ya no dice lo mismo que cuando se hicieron sus hojas. Pida solo esa fila para rehacerlas, o indique otra carpeta.</translation>
+    </message>
+    <message>
+        <source>Row %1 is not in the list, or has something wrong with it.</source>
+        <translation>La fila %1 no está en la lista o contiene algún error.</translation>
     </message>
 </context>
 <context>
@@ -3232,6 +4259,133 @@ Valor objetivo %4</translation>
     <message>
         <source>Weight then</source>
         <translation>Peso ese día</translation>
+    </message>
+</context>
+<context>
+    <name>loam::desk::BatchDialog</name>
+    <message>
+        <source>Sheets for a list of adopters</source>
+        <translation>Hojas para una lista de adoptantes</translation>
+    </message>
+    <message>
+        <source>The open plan, “%1”, is the template. Each row of the list changes what it names: room, box, animals, what is owned, language and units. An empty cell leaves the template as it is.</source>
+        <translation>El plan abierto, «%1», es la plantilla. Cada fila de la lista cambia lo que nombra: habitación, recinto, animales, material ya disponible, idioma y unidades. Una celda vacía deja la plantilla como está.</translation>
+    </message>
+    <message>
+        <source>Rows of the list</source>
+        <translation>Filas de la lista</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Fila</translation>
+    </message>
+    <message>
+        <source>Adopter</source>
+        <translation>Adoptante</translation>
+    </message>
+    <message>
+        <source>What is wrong with it</source>
+        <translation>Qué está mal</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Progreso</translation>
+    </message>
+    <message>
+        <source>%v of %m</source>
+        <translation>%v de %m</translation>
+    </message>
+    <message>
+        <source>&amp;List (CSV)</source>
+        <translation>&amp;Lista (CSV)</translation>
+    </message>
+    <message>
+        <source>What the club l&amp;ends (CSV)</source>
+        <translation>Lo que p&amp;resta el club (CSV)</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>&amp;Folder for the sheets</source>
+        <translation>&amp;Carpeta para las hojas</translation>
+    </message>
+    <message>
+        <source>an empty one, or that of an earlier run</source>
+        <translation>una vacía o la de una ejecución anterior</translation>
+    </message>
+    <message>
+        <source>Reading the list…</source>
+        <translation>Leyendo la lista…</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Elegir…</translation>
+    </message>
+    <message>
+        <source>Choose: %1</source>
+        <translation>Elegir: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Make the sheets</source>
+        <translation>&amp;Hacer las hojas</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Detener</translation>
+    </message>
+    <message>
+        <source>&amp;Open the folder</source>
+        <translation>&amp;Abrir la carpeta</translation>
+    </message>
+    <message>
+        <source>List of adopters</source>
+        <translation>Lista de adoptantes</translation>
+    </message>
+    <message>
+        <source>CSV files (*.csv)</source>
+        <translation>Archivos CSV (*.csv)</translation>
+    </message>
+    <message>
+        <source>What the club lends</source>
+        <translation>Lo que presta el club</translation>
+    </message>
+    <message>
+        <source>Folder for the sheets</source>
+        <translation>Carpeta para las hojas</translation>
+    </message>
+    <message>
+        <source>%1 rows, all of them good.</source>
+        <translation>%1 filas, todas correctas.</translation>
+    </message>
+    <message>
+        <source>%1 rows. %2 of them fail, and the others are made all the same.</source>
+        <translation>%1 filas. Fallan %2, y las demás se hacen igualmente.</translation>
+    </message>
+    <message>
+        <source>The program “loamstead-cli”, which does this work, is not beside the window&apos;s. Install it.</source>
+        <translation>El programa «loamstead-cli», que hace este trabajo, no está junto al de la ventana. Instálelo.</translation>
+    </message>
+    <message>
+        <source>All rows have their sheets. The order, the summary and the sheets lie in the folder.</source>
+        <translation>Todas las filas tienen sus hojas. El pedido, el resumen y las hojas están en la carpeta.</translation>
+    </message>
+    <message>
+        <source>All good rows have their sheets. “failed.csv” in the folder tells of the others.</source>
+        <translation>Todas las filas correctas tienen sus hojas. «failed.csv», en la carpeta, informa de las demás.</translation>
+    </message>
+    <message>
+        <source>Stopped. What is done is kept; start again to go on from there.</source>
+        <translation>Detenido. Lo hecho se conserva; vuelva a iniciarlo para seguir desde ahí.</translation>
+    </message>
+    <message>
+        <source>Sheets are being made</source>
+        <translation>Se están haciendo las hojas</translation>
+    </message>
+    <message>
+        <source>Stop making them? What is done is kept; a later run goes on from there.</source>
+        <translation>¿Dejar de hacerlas? Lo hecho se conserva; una ejecución posterior sigue desde ahí.</translation>
     </message>
 </context>
 <context>
@@ -5945,6 +7099,14 @@ Valor objetivo %4</translation>
     <message>
         <source>What has to be done on which day, as a list and as a file for calendar programs.</source>
         <translation>Lo que hay que hacer cada día, como lista y como archivo para programas de calendario.</translation>
+    </message>
+    <message>
+        <source>For a list of adop&amp;ters…</source>
+        <translation>Para una lista de adop&amp;tantes…</translation>
+    </message>
+    <message>
+        <source>The sheets of each row of a list, with this plan as the template, and one order over all.</source>
+        <translation>Las hojas de cada fila de una lista, con este plan como plantilla, y un solo pedido para todas.</translation>
     </message>
 </context>
 <context>
@@ -11589,6 +12751,50 @@ Valor objetivo %4</translation>
     <message>
         <source>State ages, lengths, weights and hours burnt. What has to be replaced is in this calendar until {date} only.</source>
         <translation>Indicar edades, longitudes, pesos y horas de uso. Lo que hay que sustituir figura en este calendario solo hasta el {date}.</translation>
+    </message>
+    <message>
+        <source>minutes for the daily look</source>
+        <translation>minutos para el vistazo diario</translation>
+    </message>
+    <message>
+        <source>minutes for a feeding</source>
+        <translation>minutos para dar de comer una vez</translation>
+    </message>
+    <message>
+        <source>feedings of a land turtle in a week</source>
+        <translation>comidas de una tortuga terrestre a la semana</translation>
+    </message>
+    <message>
+        <source>feedings of a tortoise in a week</source>
+        <translation>comidas de una tortuga de tierra a la semana</translation>
+    </message>
+    <message>
+        <source>feedings of a lizard in a week</source>
+        <translation>comidas de un lagarto a la semana</translation>
+    </message>
+    <message>
+        <source>feedings of a snake in a week</source>
+        <translation>comidas de una serpiente a la semana</translation>
+    </message>
+    <message>
+        <source>feedings of a frog in a week</source>
+        <translation>comidas de una rana a la semana</translation>
+    </message>
+    <message>
+        <source>minutes for a change of water</source>
+        <translation>minutos para un cambio de agua</translation>
+    </message>
+    <message>
+        <source>minutes for a misting by hand</source>
+        <translation>minutos para una nebulización a mano</translation>
+    </message>
+    <message>
+        <source>minutes for the weekly care</source>
+        <translation>minutos para los cuidados semanales</translation>
+    </message>
+    <message>
+        <source>minutes for the monthly care</source>
+        <translation>minutos para los cuidados mensuales</translation>
     </message>
 </context>
 <context>

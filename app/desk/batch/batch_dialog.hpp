@@ -8,6 +8,7 @@
 #include "app/desk/batch/adopter_preview.hpp"
 #include "app/desk/batch/batch_process.hpp"
 #include "app/sheets/paper.hpp"
+#include "app/sheets/printed_by.hpp"
 #include "app/words/units.hpp"
 
 class QFormLayout;
