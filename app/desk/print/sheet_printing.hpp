@@ -17,7 +17,7 @@ struct SheetJob {
     const catalog::Catalog& catalog;
     words::UnitSystem units;
     sheets::Paper paper;
-    sheets::PrintedBy printed_by;
+    sheets::PrintedBy printed_by{};
 };
 
 // Both ask first which sheets are wanted.

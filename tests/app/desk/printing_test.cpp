@@ -1,5 +1,6 @@
 // Sheets from the window: which are wanted is asked, and kept for the next time.
 #include <QCheckBox>
+#include <QDialog>
 #include <QDialogButtonBox>
 #include <QPushButton>
 #include <QTimer>
