@@ -22,17 +22,19 @@ std::vector<Group> groups_of(const std::vector<Adopter>& adopters, std::size_t m
         }
     });
     std::vector<Group> groups;
-    std::map<QByteArray, std::size_t> open; // by key, the group that still takes rows
+    std::map<QByteArray, std::size_t> climates;
+    std::map<std::size_t, std::size_t> open; // by climate, the group that still takes rows
     for (std::size_t i = 0; i < adopters.size(); ++i) {
         if (!adopters[i].problems.empty()) {
             continue;
         }
-        const auto found = open.find(keys[i]);
+        const std::size_t climate = climates.emplace(keys[i], climates.size()).first->second;
+        const auto found = open.find(climate);
         if (found == open.end() || groups[found->second].adopters.size() == most) {
-            open[keys[i]] = groups.size();
-            groups.emplace_back();
+            open[climate] = groups.size();
+            groups.push_back({climate, {}});
         }
-        groups[open[keys[i]]].adopters.push_back(i);
+        groups[open[climate]].adopters.push_back(i);
     }
     return groups;
 }

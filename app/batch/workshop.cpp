@@ -67,15 +67,28 @@ std::optional<Workshop::Finished> Workshop::assess_one(std::size_t adopter, asse
 
 std::vector<Workshop::Finished> Workshop::assess_groups(const std::vector<Group>& groups, const std::stop_token& stop)
 {
-    std::vector<std::vector<Finished>> by_group(groups.size());
-    assess::side_by_side(groups.size(), [&](std::size_t g) {
-        assess::Workspace workspace;
-        for (const std::size_t adopter : groups[g].adopters) {
-            if (auto one = assess_one(adopter, workspace, stop)) {
+    std::vector<Group> climates;
+    for (const Group& group : groups) {
+        if (climates.empty() || climates.back().climate != group.climate) {
+            climates.push_back({group.climate, {}});
+        }
+        std::vector<std::size_t>& all = climates.back().adopters;
+        all.insert(all.end(), group.adopters.begin(), group.adopters.end());
+    }
+    std::vector<assess::Workspace> workspaces(climates.size());
+    if (last_ && last_climate_ == climates.front().climate) {
+        workspaces.front() = std::move(*last_);
+    }
+    std::vector<std::vector<Finished>> by_group(climates.size());
+    assess::side_by_side(climates.size(), [&](std::size_t g) {
+        for (const std::size_t adopter : climates[g].adopters) {
+            if (auto one = assess_one(adopter, workspaces[g], stop)) {
                 by_group[g].push_back(std::move(*one));
             }
         }
     });
+    last_climate_ = climates.back().climate;
+    last_ = std::move(workspaces.back());
     std::vector<Finished> all;
     for (std::vector<Finished>& group : by_group) {
         std::move(group.begin(), group.end(), std::back_inserter(all));
@@ -129,9 +142,11 @@ QString Workshop::paint(const std::vector<Finished>& finished, const std::functi
     return error;
 }
 
-QString Workshop::make(const std::vector<Group>& work, const std::stop_token& stop,
+QString Workshop::make(std::vector<Group> work, const std::stop_token& stop,
                        const std::function<void(std::size_t, std::size_t)>& on_progress)
 {
+    std::stable_sort(work.begin(), work.end(),
+                     [](const Group& left, const Group& right) { return left.climate < right.climate; });
     std::size_t total = 0;
     for (const Group& group : work) {
         total += group.adopters.size();

@@ -22,7 +22,7 @@ public:
     }
 
     // Returns why a file could not be written, else an empty text. What was begun when `stop` was requested is left.
-    QString make(const std::vector<Group>& work, const std::stop_token& stop,
+    QString make(std::vector<Group> work, const std::stop_token& stop,
                  const std::function<void(std::size_t, std::size_t)>& on_progress);
 
     std::size_t made() const { return made_; }
@@ -35,6 +35,7 @@ private:
         std::vector<sheets::Sheet> sheets;
     };
 
+    // Those of one climate lie beside one another.
     std::vector<Finished> assess_groups(const std::vector<Group>& groups, const std::stop_token& stop);
     std::optional<Finished> assess_one(std::size_t adopter, assess::Workspace& workspace,
                                        const std::stop_token& stop) const;
@@ -45,6 +46,9 @@ private:
     const std::vector<Adopter>& adopters_;
     Folder& folder_;
     std::atomic<std::size_t> made_ = 0;
+    // Of the climate that was worked on last: its next rows may follow.
+    std::size_t last_climate_ = 0;
+    std::optional<assess::Workspace> last_;
 };
 
 } // namespace loam::batch

@@ -127,7 +127,7 @@ std::span<const Command> commands()
          "Reading it in again replaces what it said before, as long as the plan's title\n"
          "stays the same. Give it a calendar of its own, which can be deleted whole."},
         {"batch",
-         "TEMPLATE ADOPTERS.csv",
+         "PLAN LIST.csv",
          "the sheets of each row of a list, and one order over all",
          {{"--out", "DIR", "the folder for all of it; must be given", "", false},
           {"--slice", "I/N", "only this machine's part of the list, as in 2/8", "", false},

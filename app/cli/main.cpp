@@ -1,6 +1,7 @@
 // loamstead-cli: the program without a window.
 #include <QCoreApplication>
 #include <QGuiApplication>
+#include <QHashFunctions>
 
 #include <memory>
 
@@ -92,6 +93,7 @@ Exit run(const QStringList& words)
 
 int main(int argc, char** argv)
 {
+    QHashSeed::setDeterministicGlobalSeed(); // Qt writes the fonts of a PDF in the order of a hash
     const std::unique_ptr<QCoreApplication> application = application_for(argc, argv);
     files::set_identity(*application);
     return static_cast<int>(run(QCoreApplication::arguments().mid(1)));

@@ -35,8 +35,6 @@ Fonts Fonts::standard()
 {
     QFont body(QStringLiteral("DejaVu Sans"));
     body.setPixelSize(11); // one pixel is one point here
-    // Too little to be seen, but it keeps “fi” two letters, so that who searches the PDF finds the word.
-    body.setLetterSpacing(QFont::AbsoluteSpacing, 1.0 / 64.0);
     Fonts fonts{body, body, body, body, body};
     fonts.bold.setBold(true);
     fonts.heading.setPixelSize(13);

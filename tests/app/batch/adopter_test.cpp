@@ -126,7 +126,7 @@ TEST_CASE("each kind of bad cell is named with its column")
     check_fails("electricity_price_per_kwh", "-1", "electricity_price_per_kwh", "");
     check_fails("currency", "XYZ", "currency", "");
     check_fails("language", "fr", "language", "en, de, es");
-    check_fails("units", "imperial", "units", "neither");
+    check_fails("units", "imperial", "units", "none of");
     check_fails("sun_reaches", "maybe", "sun_reaches", "");
     check_fails("price_level", "cheap", "price_level", "");
     check_fails("horizon_years", "1.5", "horizon_years", "");

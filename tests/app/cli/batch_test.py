@@ -76,11 +76,11 @@ class Batch(ProgramTest):
         self.assertEqual(self.files(), before)
 
     def test_killed_half_way_and_started_again_it_comes_to_the_same(self):
-        adopters = self.list(HEADER + "".join(f"Nr {day},{day},{day - 3}\n" for day in (19, 20)) * 70)
+        adopters = self.list(HEADER + "".join(f"Nr {day},{day},{day - 3}\n" for day in (19, 20)) * 45)
         self.done(self.batch(adopters, out="whole"))
         process = subprocess.Popen([PROGRAM, "batch", TEMPLATE, adopters, "--out", self.folder / "out", "--only",
                                     "shopping", *DATE], stderr=subprocess.DEVNULL)
-        for _ in range(2000):
+        for _ in range(6000):
             if len(list((self.folder / "out").glob("*.pdf"))) >= 5 or process.poll() is not None:
                 break
             time.sleep(0.05)
@@ -215,7 +215,7 @@ class Batch(ProgramTest):
         self.refused(self.batch(adopters, "--slice", "3/2"), 2, "3/2")
         self.refused(self.batch(adopters, "--row", "1"), 2, "--row")
         self.refused(self.batch(adopters, "--row", "2", "--slice", "1/2"), 2, "--row")
-        self.refused(run("batch", TEMPLATE, "--out", self.folder / "out"), 2, "needs TEMPLATE ADOPTERS.csv")
+        self.refused(run("batch", TEMPLATE, "--out", self.folder / "out"), 2, "needs PLAN LIST.csv")
 
     def test_the_example_list_is_good(self):
         result = self.done(run("batch", TEMPLATE, SOURCE / "examples" / "adopters.csv", "--lent",

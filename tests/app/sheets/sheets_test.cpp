@@ -41,8 +41,14 @@ class SheetsTest : public QObject {
     {
         QProcess process;
         process.start(program, arguments);
-        process.waitForFinished();
-        return QString::fromUtf8(process.readAllStandardOutput());
+        process.waitForFinished(300000); // an upper bound only
+        QString text = QString::fromUtf8(process.readAllStandardOutput());
+        // poppler gives the ligatures of the font as letters of their own.
+        for (const auto& [ligature, letters] : {std::pair{"\uFB03", "ffi"}, std::pair{"\uFB00", "ff"},
+                                                std::pair{"\uFB01", "fi"}, std::pair{"\uFB02", "fl"}}) {
+            text.replace(QString::fromUtf8(ligature), QLatin1String(letters));
+        }
+        return text;
     }
 
     QString text_of(sheets::Paper paper,
