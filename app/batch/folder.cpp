@@ -52,6 +52,9 @@ Folder::~Folder()
 {
     if (lock_.isLocked()) {
         journal_.close();
+        if (journal_.exists() && journal_.size() == 0) {
+            journal_.remove(); // nothing was made, so nothing is to be put together
+        }
         QDir(dir_.filePath(part_ + QStringLiteral(".tmp"))).removeRecursively();
     }
 }

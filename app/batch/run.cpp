@@ -101,7 +101,7 @@ private:
         std::vector<Group> work;
         const std::vector<Group> all = groups_of(adopters_);
         for (const Group& group : asked_.row ? all : slice_of_groups(all, asked_.slice)) {
-            Group left;
+            Group left{group.climate, {}};
             for (const std::size_t i : group.adopters) {
                 if (has_to_be_made(adopters_[i], error)) {
                     left.adopters.push_back(i);
