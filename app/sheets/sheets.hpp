@@ -27,7 +27,7 @@ struct Request {
     Paper paper = Paper::a4;
     std::vector<Sheet> sheets{Sheet::shopping, Sheet::budget};
     PrintedBy printed_by{}; // at the head of each sheet
-    QStringList lent{};   // what the reader gets on loan: in the plan it is owned
+    QStringList lent{};     // what the reader gets on loan: in the plan it is owned
 };
 
 // By what a sheet is asked for, on the command line and in settings ("winter-rest").

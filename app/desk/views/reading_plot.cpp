@@ -123,7 +123,9 @@ void ReadingPlot::paint_grid(QPainter& painter) const
     const double step = scale_.step_c * unit.factor;
     const double first = std::ceil((scale_.low_c * unit.factor + unit.offset) / step) * step;
     const double last = scale_.high_c * unit.factor + unit.offset;
-    for (double shown = first; shown <= last; shown += step) {
+    const int lines = static_cast<int>(std::floor((last - first) / step + 1e-9));
+    for (int line = 0; line <= lines; ++line) {
+        const double shown = first + line * step;
         const double x = x_of((shown - unit.offset) / unit.factor);
         painter.setPen(palette().color(QPalette::Midlight));
         painter.drawLine(QPointF(x, area.top()), QPointF(x, area.bottom()));
