@@ -12,6 +12,7 @@ namespace {
 template <class Entries, class Id> QString nearest(const QString& mistyped, const Entries& entries, Id id)
 {
     std::vector<std::string_view> names;
+    names.reserve(entries.size());
     for (const auto& entry : entries) {
         names.push_back(entry.*id);
     }

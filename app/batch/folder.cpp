@@ -41,8 +41,8 @@ QString difference(const QByteArray& there, const QByteArray& ours)
 
 } // namespace
 
-Folder::Folder(QDir dir, const Slice& slice)
-    : dir_(std::move(dir)), part_(QStringLiteral("batch-part-%1-of-%2").arg(slice.index).arg(slice.of)),
+Folder::Folder(const QDir& dir, const Slice& slice)
+    : dir_(dir), part_(QStringLiteral("batch-part-%1-of-%2").arg(slice.index).arg(slice.of)),
       lock_(dir_.filePath(part_ + QStringLiteral(".lock"))), journal_(dir_.filePath(part_ + QStringLiteral(".jsonl")))
 {
     lock_.setStaleLockTime(0); // a run may take hours; one that was killed is found by its process

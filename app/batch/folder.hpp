@@ -49,7 +49,7 @@ public:
     QString put_together();
 
 private:
-    Folder(QDir dir, const Slice& slice);
+    Folder(const QDir& dir, const Slice& slice);
     QString begin(const QByteArray& manifest);
     QString lock_in_the_way(); // its name; empty: the folder is ours
     QString read_records();

@@ -36,7 +36,7 @@ struct ListRead {
 // UTF-8, comma, semicolon or tab by the header, at most as large as core/catalog/csv.hpp reads. Columns may stand in
 // any order; those that begin with x_ are the club's own. A row that is broken in itself stays in `rows` with its
 // problem.
-ListRead read_list(const QByteArray& text);
+ListRead read_list(const QByteArray& bytes);
 
 // What else makes the form of the row unfit: broken quotes or encoding, too few or too many cells.
 std::optional<RowProblem> problem_of_form(const AdopterList& list, const catalog::csv::Row& row);
