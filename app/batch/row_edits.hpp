@@ -27,10 +27,10 @@ public:
 
 private:
     void choose_enclosure();
-    void put(const Column& column, const std::string& text);
-    void put_number(const Column& column, const std::string& text);
-    void put_animals(const Column& column, const std::string& text);
-    void put_owned(const std::string& text);
+    void put(const Column& column, const std::string& cell);
+    void put_number(const Column& column, const std::string& cell);
+    void put_animals(const Column& column, const std::string& cell);
+    void put_owned(const std::string& cell);
     void put_item(const QString& item, const QString& quantity);
     void set(const Column& column, json::Node value);
     bool claim(const Column& column); // false: another column has said it
