@@ -5177,7 +5177,7 @@ Zielwert %4</translation>
     </message>
     <message>
         <source>Likely</source>
-        <translation>Wahrscheinlich</translation>
+        <translation>Wahrsch.</translation>
     </message>
     <message>
         <source>Range</source>
