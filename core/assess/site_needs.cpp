@@ -2,6 +2,7 @@
 
 #include "core/assess/equipment.hpp"
 #include "core/assess/needs.hpp"
+#include "core/assess/proving.hpp"
 
 namespace loam::assess {
 
@@ -13,19 +14,24 @@ struct Plugged {
     std::vector<std::string> enclosures;
 };
 
-// Devices on one strip; an empty id stands for those that name none.
+// Devices on one strip; an empty id stands for those that name none. Those of a box that goes take outlets of a strip
+// that it shares until then, but nothing is bought for them, and loose ones are plugged in somewhere already.
 Plugged plugged_into(const Context& context, const std::string& strip)
 {
     Plugged plugged;
     Notes aside;
     for (std::size_t i = 0; i < context.plan.enclosures.size(); ++i) {
         const Housed housed{context.plan.enclosures[i], i};
+        const bool goes = is_replaced(context.plan, housed.enclosure.id);
+        if (goes && strip.empty()) {
+            continue;
+        }
         bool any = false;
         for (const KnownDevice& known : equipment_of(context, housed, aside)) {
             if (known.device.strip.value_or("") == strip) {
-                any = true;
+                any = !goes;
                 ++plugged.all;
-                plugged.timed += known.timed ? 1 : 0;
+                plugged.timed += known.timed && !goes ? 1 : 0;
             }
         }
         if (any) {
@@ -47,7 +53,7 @@ void add_stands(const Context& context, std::vector<buying::Need>& needs)
         double floor_m2 = 0.0;
         std::vector<std::string> carried;
         for (const plan::Enclosure& enclosure : context.plan.enclosures) {
-            if (enclosure.stand == stand.id) {
+            if (enclosure.stand == stand.id && !is_replaced(context.plan, enclosure.id)) {
                 floor_m2 += enclosure.shell.length_m * enclosure.shell.width_m;
                 carried.push_back(enclosure.id);
             }
@@ -62,7 +68,7 @@ void add_strips(const Context& context, std::vector<buying::Need>& needs)
 {
     for (const plan::Strip& strip : context.plan.site.strips) {
         const Plugged plugged = plugged_into(context, strip.id);
-        if (plugged.all == 0) {
+        if (plugged.enclosures.empty()) {
             continue;
         }
         const std::int64_t stated = strip.timed_outlets.value_or(0) + strip.always_on_outlets.value_or(0);
@@ -97,6 +103,9 @@ std::vector<buying::Need> site_needs(const Context& context)
     std::vector<std::string> all;
     std::int64_t animals = 0;
     for (const plan::Enclosure& enclosure : context.plan.enclosures) {
+        if (is_replaced(context.plan, enclosure.id)) {
+            continue;
+        }
         all.push_back(enclosure.id);
         animals += animal_count(enclosure);
     }
