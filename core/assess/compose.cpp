@@ -217,7 +217,7 @@ Assessment compose(const Context& context, const std::vector<Part>& parts)
     append(notes, judge_sun(context));
     append(notes, site_cautions(context));
     add_shared_loads(context, parts, supplies, assessment, notes);
-    append(notes, judge_proving(context, parts, supplies));
+    append(notes, judge_proving(context, parts, supplies, assessment));
     add_money(context, parts, supplies, assessment, notes);
     sort(notes.findings, order);
     assessment.assumed = std::move(notes.assumed);

@@ -42,15 +42,6 @@ std::vector<power::Device> devices_without(const Context& context, const std::ve
     return devices;
 }
 
-std::vector<power::Device> all_devices(const std::vector<Supplies>& supplies)
-{
-    std::vector<power::Device> devices;
-    for (const Supplies& one : supplies) {
-        devices.insert(devices.end(), one.power.devices.begin(), one.power.devices.end());
-    }
-    return devices;
-}
-
 // Of what carries too much with both, what carries no more than it may once the old box has gone.
 template <class Result>
 void tell_meanwhile(const std::vector<Result>& with_both, const std::vector<Result>& afterwards, Notes& notes)
@@ -76,7 +67,8 @@ bool is_replaced(const plan::Plan& plan, std::string_view enclosure)
     });
 }
 
-Notes judge_proving(const Context& context, const std::vector<Part>& parts, const std::vector<Supplies>& supplies)
+Notes judge_proving(const Context& context, const std::vector<Part>& parts, const std::vector<Supplies>& supplies,
+                    const Assessment& with_both)
 {
     Notes notes;
     bool any = false;
@@ -89,7 +81,6 @@ Notes judge_proving(const Context& context, const std::vector<Part>& parts, cons
         }
     }
     if (any) {
-        const CircuitStage with_both = assess_circuits(context, all_devices(supplies));
         const CircuitStage afterwards = assess_circuits(context, devices_without(context, supplies));
         tell_meanwhile(with_both.circuits, afterwards.circuits, notes);
         tell_meanwhile(with_both.strips, afterwards.strips, notes);

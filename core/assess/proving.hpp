@@ -11,7 +11,8 @@ namespace loam::assess {
 // part in the running costs, but it draws its watts until the other one is proved.
 bool is_replaced(const plan::Plan& plan, std::string_view enclosure);
 
-// What running both costs, and what is overloaded only meanwhile.
-Notes judge_proving(const Context& context, const std::vector<Part>& parts, const std::vector<Supplies>& supplies);
+// What running both costs, and what is overloaded only meanwhile. `with_both` holds the loads of all boxes.
+Notes judge_proving(const Context& context, const std::vector<Part>& parts, const std::vector<Supplies>& supplies,
+                    const Assessment& with_both);
 
 } // namespace loam::assess

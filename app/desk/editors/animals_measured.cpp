@@ -23,16 +23,10 @@ QString measurement_words(const plan::Measurement& one, const FormState& form)
     return QStringLiteral("%1  %2").arg(form.formatter.iso_date(one.date), figures.join(QStringLiteral(" · ")));
 }
 
-// Whole dates are chosen and not typed; the field adds the one that the plan has where it is older.
 std::vector<Option> measuring_days(const FormState& state)
 {
-    std::vector<Option> options;
-    constexpr int days_back = 400;
-    for (int back = 0; back <= days_back; ++back) {
-        const QString date = QDate::currentDate().addDays(-back).toString(Qt::ISODate);
-        options.push_back({date, state.formatter.iso_date(date.toStdString())});
-    }
-    return options;
+    constexpr int more_than_a_year = 400;
+    return days_back(state, more_than_a_year);
 }
 
 } // namespace

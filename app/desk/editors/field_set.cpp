@@ -1,6 +1,7 @@
 #include "app/desk/editors/field_set.hpp"
 
 #include <QComboBox>
+#include <QDate>
 #include <QLabel>
 #include <QVBoxLayout>
 #include <QWheelEvent>
@@ -119,6 +120,17 @@ ChoiceBinding optional_text_choice(const std::function<std::optional<std::string
         return all;
     };
     return binding;
+}
+
+std::vector<Option> days_back(const FormState& state, int days)
+{
+    const QDate today = QDate::currentDate();
+    std::vector<Option> options;
+    for (int back = 0; back <= days; ++back) {
+        const QString date = today.addDays(-back).toString(Qt::ISODate);
+        options.push_back({date, state.formatter.iso_date(date.toStdString())});
+    }
+    return options;
 }
 
 FieldSet::FieldSet(QFormLayout* layout, std::function<std::string(plan::Plan&)> prefix, QWidget* parent)

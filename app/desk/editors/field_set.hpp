@@ -28,6 +28,10 @@ struct Option {
     QString text;
 };
 
+// Whole dates are chosen and not typed: today and so many days before it, the newest first. A field adds the date that
+// the plan has where it is an older one.
+std::vector<Option> days_back(const FormState& state, int days);
+
 struct ChoiceBinding {
     std::function<QString(plan::Plan&)> get;
     std::function<void(plan::Plan&, const QString&)> set;

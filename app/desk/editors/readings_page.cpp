@@ -47,13 +47,9 @@ ChoiceBinding date_choice(const std::function<plan::Reading*(plan::Plan&)>& chos
         }
     };
     binding.options = [](const FormState& state) {
-        std::vector<Option> options{{QString(), ReadingsPage::tr("not stated")}};
-        const QDate today = QDate::currentDate();
-        constexpr int days_back = 60;
-        for (int back = 0; back <= days_back; ++back) {
-            const QString date = today.addDays(-back).toString(Qt::ISODate);
-            options.push_back({date, state.formatter.iso_date(date.toStdString())});
-        }
+        constexpr int two_months = 60;
+        std::vector<Option> options = days_back(state, two_months);
+        options.insert(options.begin(), {QString(), ReadingsPage::tr("not stated")});
         return options;
     };
     return binding;
