@@ -59,8 +59,10 @@ TEST_CASE("a file name is made of the row and of tame letters, whatever the name
     CHECK(pdf_name(7, QString::fromUtf8("李雷")) == "0007-adopter.pdf");
     CHECK(pdf_name(20000, "x") == "20000-x.pdf");
     static const QRegularExpression tame(QStringLiteral("^[0-9]{4,}-[a-z0-9]([a-z0-9-]{0,38}[a-z0-9])?\\.pdf$"));
-    for (const QString& name : QStringList{QString(1000, QLatin1Char('x')), QString(50, QLatin1Char('-')) + QLatin1Char('a'), QString::fromLatin1("a\nb\0c", 5), QString("-rf *"),
-                                QString(" . "), QString::fromUtf8("a\u202Efdp.exe")}) {
+    for (const QString& name :
+         QStringList{QString(1000, QLatin1Char('x')), QString(50, QLatin1Char('-')) + QLatin1Char('a'),
+                     QString::fromLatin1("a\nb\0c", 5), QString("-rf *"), QString(" . "),
+                     QString::fromUtf8("a\u202Efdp.exe")}) {
         const QString file = pdf_name(8, name);
         INFO(file.toStdString());
         CHECK(tame.match(file).hasMatch());
