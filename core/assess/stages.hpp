@@ -1,6 +1,7 @@
 // The stages of an assessment, and what of them a workspace keeps.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -38,6 +39,8 @@ struct ClimateKey {
     plan::Enclosure enclosure; // without name, dates of readings, photoperiod, strips
     std::size_t index = 0;     // stands in the pointers of its notes
     plan::Room room;
+    // By how much all boxes together warm the room, K, where the plan lets them.
+    std::optional<Range> rise_lamps_on, rise_lamps_off;
     friend bool operator==(const ClimateKey&, const ClimateKey&) = default;
 };
 ClimateKey climate_key(const Context& context, const Housed& housed);

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "core/assess/room_share.hpp"
 #include "core/assess/stages.hpp"
 #include "core/plan/measured.hpp"
 
@@ -74,7 +75,8 @@ void Workspace::Store::forget_others(const plan::Plan& plan)
 
 ClimateKey climate_key(const Context& context, const Housed& housed)
 {
-    ClimateKey key{housed.enclosure, housed.index, context.plan.site.room};
+    ClimateKey key{housed.enclosure, housed.index, context.plan.site.room, rise_by_boxes(context, true),
+                   rise_by_boxes(context, false)};
     key.enclosure.name.clear();
     key.enclosure.replaces.reset();
     for (plan::Reading& reading : key.enclosure.readings) {

@@ -98,3 +98,21 @@ TEST_CASE("a warm workspace gives the same climate as an empty one within what t
               Approx(cold.enclosures[0].heat[i].detail.warm.ground_c.likely).margin(0.05));
     }
 }
+
+TEST_CASE("a box's kept climate follows what the other boxes give off into a room whose loss is stated")
+{
+    plan::Plan plan = turtle_table();
+    plan.site.room.loss_w_k = 20.0;
+    plan::Enclosure second = plan.enclosures[0];
+    second.id = "e2";
+    plan.enclosures.push_back(second);
+    assess::Workspace workspace;
+    const auto before = assess::assess(plan, shipped_catalog(), day, workspace).value();
+    plan.enclosures[1].equipment.clear();
+    const auto after = assess::assess(plan, shipped_catalog(), day, workspace).value();
+    const auto warm_c = [](const assess::Assessment& assessment) {
+        return heat_case(assessment.enclosures[0], "summer-day").detail.warm.ground_c.likely;
+    };
+    CHECK(warm_c(after) < warm_c(before) - 0.5);
+    CHECK(warm_c(after) == Approx(warm_c(whole(plan))).margin(0.05));
+}
