@@ -72,8 +72,9 @@ struct Frame {
 Frame lay_out(const plan::Enclosure& enclosure, const QRectF& area, const QFont& font);
 Frame lay_out(const Picture& picture, const QRectF& area);
 
-// How large an area takes the drawing at a scale, plan over section.
-QSizeF size_at(const plan::Enclosure& enclosure, double pixels_per_m, const QFont& font);
+// How large an area takes the drawing at a scale in this width: section beside the plan where it has the room, else
+// below it, which may be wider than that.
+QSizeF size_at(const plan::Enclosure& enclosure, double pixels_per_m, const QFont& font, double width);
 
 void paint(QPainter& painter, const QRectF& area, const Picture& picture);
 

@@ -94,15 +94,21 @@ Frame stacked(const Extent& box, const QRectF& area, const Surround& room, std::
     return frame;
 }
 
-// Section beside the plan, both standing on one line: larger in a low, wide window.
-Frame side_by_side(const Extent& box, const QRectF& area, const Surround& room)
+// What half of a width has for a view.
+double half(double width, const Surround& room)
 {
-    const double wide = area.width() / 2.0 - room.left() - room.right();
+    return width / 2.0 - room.left() - room.right();
+}
+
+// Section beside the plan, both standing on one line: larger in a low, wide window.
+Frame side_by_side(const Extent& box, const QRectF& area, const Surround& room, std::optional<double> pixels_per_m = {})
+{
+    const double wide = half(area.width(), room);
     const double tall = area.height() - room.above() - room.below() - room.legend();
     const double section_m = box.height_m + box.fixture_m;
     Frame frame;
-    const double scale = std::min(scale_for(wide, tall, box.length_m, box.width_m),
-                                  scale_for(wide, tall - room.names(), box.length_m, section_m));
+    const double scale = pixels_per_m.value_or(std::min(scale_for(wide, tall, box.length_m, box.width_m),
+                                                        scale_for(wide, tall - room.names(), box.length_m, section_m)));
     frame.pixels_per_m = scale;
     const double slack = wide - scale * box.length_m;
     const double top = std::max(scale * box.width_m, room.names() + scale * section_m);
@@ -151,20 +157,28 @@ Frame unfold(const Extent& box, const QRectF& area, const Surround& room)
 
 } // namespace
 
-QSizeF size_at(const plan::Enclosure& enclosure, double pixels_per_m, const QFont& font)
+QSizeF size_at(const plan::Enclosure& enclosure, double pixels_per_m, const QFont& font, double width)
 {
     const Surround room{QFontMetricsF(font).height()};
     const Extent box = extent_of(enclosure);
+    const double section_m = box.height_m + box.fixture_m;
+    if (pixels_per_m * box.length_m <= half(width, room)) {
+        return {width, room.above() + std::max(pixels_per_m * box.width_m, room.names() + pixels_per_m * section_m) +
+                           room.below() + room.legend()};
+    }
     return {room.left() + pixels_per_m * box.length_m + room.right(),
-            room.above() + pixels_per_m * (box.width_m + box.height_m + box.fixture_m) + 2.0 * room.below() +
-                room.names() + room.legend()};
+            room.above() + pixels_per_m * (box.width_m + section_m) + 2.0 * room.below() + room.names() +
+                room.legend()};
 }
 
 Frame lay_out(const Picture& picture, const QRectF& area)
 {
     const Surround room{QFontMetricsF(picture.font).height()};
     if (picture.pixels_per_m) {
-        return stacked(extent_of(picture.enclosure), area, room, picture.pixels_per_m);
+        const Extent box = extent_of(picture.enclosure);
+        return *picture.pixels_per_m * box.length_m <= half(area.width(), room)
+                   ? side_by_side(box, area, room, picture.pixels_per_m)
+                   : stacked(box, area, room, picture.pixels_per_m);
     }
     Frame frame = picture.unfolded && picture.layer == Layer::heat ? unfold(extent_of(picture.enclosure), area, room)
                                                                    : lay_out(picture.enclosure, area, picture.font);

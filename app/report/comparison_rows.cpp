@@ -3,6 +3,7 @@
 #include "app/report/comparison_change.hpp"
 #include "app/report/said.hpp"
 #include "app/words/capitals.hpp"
+#include "app/words/catalog_names.hpp"
 #include "app/words/verdicts.hpp"
 
 namespace loam::report {
@@ -299,8 +300,8 @@ ComparisonGroup purchases_group(const TwoPlans& plans, const words::Speaker& spe
     for (const assess::ComparedPurchase& one : plans.comparison.purchases) {
         ComparisonRow row;
         const QString name = one.item_name.empty() ? speaker.need(one.need) : QString::fromStdString(one.item_name);
-        const bool named = one.pack.empty() || one.pack == "one";
-        row.name = named ? name : name + QStringLiteral(", ") + QString::fromStdString(one.pack);
+        const QString pack = words::pack_words(one.pack);
+        row.name = pack.isEmpty() ? name : name + QStringLiteral(", ") + pack;
         for (std::size_t side = 0; side < 2; ++side) {
             row.sides[side] = said_cell(format.count(one.packs[side]));
             if (one.totals[side]) {

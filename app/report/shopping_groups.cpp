@@ -67,7 +67,7 @@ std::vector<PastedCell> pasted_row(const assess::ShoppingLine& line, const QStri
     };
     return {text(place),
             text(words::capitalised(words::category(line.category))),
-            text(shopping_name(line, speaker)),
+            text(speaker.item(line)),
             figure(line.packs > 0 ? format.count(line.packs) : QString()),
             price(line.pack_price),
             price(line.line_total),
@@ -76,13 +76,6 @@ std::vector<PastedCell> pasted_row(const assess::ShoppingLine& line, const QStri
 }
 
 } // namespace
-
-QString shopping_name(const assess::ShoppingLine& line, const words::Speaker& speaker)
-{
-    const QString name = line.item_name.empty() ? speaker.need(line.need) : QString::fromStdString(line.item_name);
-    const bool worth_naming = !line.pack.empty() && line.pack != "one";
-    return words::capitalised(worth_naming ? name + QStringLiteral(" – ") + QString::fromStdString(line.pack) : name);
-}
 
 std::vector<ShoppingPlace> shopping_places(const assess::Assessment& assessment, const words::Speaker& speaker)
 {

@@ -25,10 +25,6 @@ struct ShoppingPlace {
 // Single enclosures in the plan's order, then what several share, then what is of no enclosure.
 std::vector<ShoppingPlace> shopping_places(const assess::Assessment& assessment, const words::Speaker& speaker);
 
-// "Topsoil without fertiliser – bag of 20 l", capitalised; a pack of a single piece says nothing that the item does
-// not.
-QString shopping_name(const assess::ShoppingLine& line, const words::Speaker& speaker);
-
 PastedTable shopping_table(const assess::Assessment& assessment, const words::Speaker& speaker);
 
 } // namespace loam::report

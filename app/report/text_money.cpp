@@ -6,6 +6,7 @@
 #include "app/report/said.hpp"
 #include "app/report/text_parts.hpp"
 #include "app/report/text_report.hpp"
+#include "app/words/catalog_names.hpp"
 #include "app/words/seasons.hpp"
 #include "app/words/verdicts.hpp"
 #include "core/assess/cost_lines.hpp"
@@ -175,9 +176,8 @@ QString text_shopping(const std::vector<assess::ShoppingLine>& lines, const Spea
             category = line.category;
         }
         const QString name = line.item_name.empty() ? speaker.need(line.need) : QString::fromStdString(line.item_name);
-        const QString pack = QString::fromStdString(line.pack);
-        const QString named =
-            pack.isEmpty() || pack == QStringLiteral("one") ? name : name + QStringLiteral(", ") + pack;
+        const QString pack = words::pack_words(line.pack);
+        const QString named = pack.isEmpty() ? name : name + QStringLiteral(", ") + pack;
         const bool told_where = channels.size() > 1 && !line.channel.empty();
         text += row(
             4, {{line.item.empty() ? QStringLiteral("?") : format.count(line.packs), 3, true},

@@ -75,7 +75,8 @@ struct Row {
 struct Table {
     std::vector<Column> columns;
     std::vector<Row> rows;
-    bool grid = false; // ruled between the columns too, to write in by hand
+    bool grid = false;  // ruled between the columns too, to write in by hand
+    bool small = false; // in smaller type, for what is a form more than a text
 };
 
 using Block = std::variant<Issuer, Title, Heading, Paragraph, Caution, Together, Blank, Table, Figure, NewPage>;

@@ -1,5 +1,8 @@
 #include <QObject>
+#include <algorithm>
 #include <map>
+#include <numeric>
+#include <set>
 
 #include "app/sheets/contents.hpp"
 #include "app/words/capitals.hpp"
@@ -67,13 +70,45 @@ void add_startup(Content& content, const Request& request)
     content.blocks.push_back(std::move(table));
 }
 
+// Places of the lines beyond the largest `most`; none where only one would be.
+std::set<std::size_t> small_ones(const std::vector<assess::CostLine>& lines, std::size_t most)
+{
+    std::vector<std::size_t> places(lines.size());
+    std::iota(places.begin(), places.end(), std::size_t{0});
+    if (lines.size() <= most + 1) {
+        return {};
+    }
+    std::stable_sort(places.begin(), places.end(), [&](std::size_t one, std::size_t other) {
+        return lines[one].per_year.typical.minor_units() > lines[other].per_year.typical.minor_units();
+    });
+    return {places.begin() + static_cast<std::ptrdiff_t>(most), places.end()};
+}
+
+// The smallest lines as one: the sheet has two pages.
+std::vector<Row> running_rows(const std::vector<assess::CostLine>& lines, const Request& request)
+{
+    constexpr std::size_t most = 18;
+    const std::set<std::size_t> small = small_ones(lines, most);
+    std::vector<Row> rows;
+    MoneyRange small_together = MoneyRange::zero(request.assessment.costs.currency);
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (small.contains(i)) {
+            small_together += lines[i].per_year;
+        } else {
+            rows.push_back(money_row(words::cost_name(lines[i].name), lines[i].per_year, request.formatter));
+        }
+    }
+    if (!small.empty()) {
+        rows.push_back(
+            money_row(QObject::tr("%1 smaller lines together").arg(small.size()), small_together, request.formatter));
+    }
+    return rows;
+}
+
 void add_running(Content& content, const Request& request)
 {
     const assess::Costs& costs = request.assessment.costs;
-    Table table{money_columns(QObject::tr("In a year")), {}};
-    for (const assess::CostLine& line : assess::merged_by_name(costs.lines)) {
-        table.rows.push_back(money_row(words::cost_name(line.name), line.per_year, request.formatter));
-    }
+    Table table{money_columns(QObject::tr("In a year")), running_rows(assess::merged_by_name(costs.lines), request)};
     table.rows.push_back(
         money_row(QObject::tr("In a year, all together"), costs.running_per_year, request.formatter, true));
     content.blocks.push_back(Heading{QObject::tr("Running cost")});
@@ -96,13 +131,22 @@ void add_replacements(Content& content, const Request& request)
                  {QObject::tr("Typical"), 1.2, true},
                  {QObject::tr("Done on"), 1.4, false}},
                 {}};
-    for (const assess::Replacement& replacement : costs.replacements) {
-        const QString name = QString::fromStdString(replacement.name);
-        table.rows.push_back({.cells = {request.formatter.date(replacement.due),
-                                        replacement.uv_fades ? QObject::tr("%1 (its UV fades)").arg(name) : name,
-                                        request.formatter.money_bare(replacement.price.typical),
+    for (auto one = costs.replacements.begin(); one != costs.replacements.end();) {
+        // The same thing on the same day, in several places.
+        const auto next = std::find_if(one, costs.replacements.end(), [&](const assess::Replacement& other) {
+            return other.due != one->due || other.name != one->name || other.uv_fades != one->uv_fades;
+        });
+        const auto count = std::distance(one, next);
+        MoneyRange price = MoneyRange::zero(costs.currency);
+        std::for_each(one, next, [&](const assess::Replacement& each) { price += each.price; });
+        const QString single = QString::fromStdString(one->name);
+        const QString name = count == 1 ? single : QObject::tr("%1 × %2").arg(request.formatter.count(count), single);
+        table.rows.push_back({.cells = {request.formatter.date(one->due),
+                                        one->uv_fades ? QObject::tr("%1 (its UV fades)").arg(name) : name,
+                                        request.formatter.money_bare(price.typical),
                                         {}},
                               .tick = true});
+        one = next;
     }
     content.blocks.push_back(Heading{QObject::tr("To replace in the first year")});
     content.blocks.push_back(std::move(table));
@@ -166,7 +210,7 @@ Content budget_content(const Request& request, const words::Speaker& speaker)
     }
     add_sign_off(content);
     add_unknowns(content, Sheet::budget, request, speaker);
-    add_cautions(content);
+    add_cautions(content, Sheet::budget);
     return content;
 }
 

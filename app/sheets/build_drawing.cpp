@@ -20,45 +20,49 @@ QFont drawing_font()
 
 } // namespace
 
-double scale_of(const plan::Enclosure& enclosure, const Request& request)
+double scale_of(const ToScale& drawn)
 {
     // ISO 5455 (from memory) has 1, 2, 5, 10, 20, 50; 15, 25 and 40 stand between them so that a drawing fills its
     // page.
     static constexpr std::array metric{1.0, 2.0, 5.0, 10.0, 15.0, 20.0, 25.0, 40.0, 50.0, 100.0};
     static constexpr std::array us{1.0, 2.0, 4.0, 6.0, 8.0, 12.0, 16.0, 24.0, 48.0, 96.0};
+    const auto& [enclosure, request, share] = drawn;
     const bool inches = request.formatter.system() == words::UnitSystem::us;
     const QSizeF page = printable_pt(request.paper);
-    constexpr double most_of_page = 0.55; // the lists begin under it
     for (const double scale : inches ? us : metric) {
-        const QSizeF size = drawing::size_at(enclosure, points_per_m / scale, drawing_font());
-        if (size.width() <= page.width() && size.height() <= page.height() * most_of_page) {
+        const QSizeF size = drawing::size_at(enclosure, points_per_m / scale, drawing_font(), page.width());
+        if (size.width() <= page.width() && size.height() <= page.height() * share) {
             return scale;
         }
     }
     return metric.back();
 }
 
-Figure scale_drawing(const plan::Enclosure& enclosure, const Request& request)
+Figure scale_drawing(const ToScale& drawn)
 {
+    const auto& [enclosure, request, share] = drawn;
     drawing::Picture picture;
     picture.enclosure = enclosure;
     picture.formatter = request.formatter;
     picture.colours = false;
     picture.inks = drawing::Inks::print();
     picture.font = drawing_font();
-    picture.pixels_per_m = points_per_m / scale_of(enclosure, request);
+    picture.pixels_per_m = points_per_m / scale_of(drawn);
     picture.marks = marks_of(enclosure);
-    const double height_pt = drawing::size_at(enclosure, *picture.pixels_per_m, picture.font).height();
+    const double height_pt =
+        drawing::size_at(enclosure, *picture.pixels_per_m, picture.font, printable_pt(request.paper).width()).height();
     return {height_pt, [picture](QPainter& painter, const QRectF& area) { drawing::paint(painter, area, picture); }};
 }
 
-QString scale_sentence(const plan::Enclosure& enclosure, const Request& request)
+QString scale_sentence(const ToScale& drawn)
 {
+    const auto& [enclosure, request, share] = drawn;
     const words::Formatter& formatter = request.formatter;
-    const double scale = scale_of(enclosure, request);
+    const double scale = scale_of(drawn);
     const double pixels_per_m = points_per_m / scale;
-    const QRectF area(QPointF(), QSizeF(printable_pt(request.paper).width(),
-                                        drawing::size_at(enclosure, pixels_per_m, drawing_font()).height()));
+    const double width = printable_pt(request.paper).width();
+    const QRectF area(QPointF(),
+                      QSizeF(width, drawing::size_at(enclosure, pixels_per_m, drawing_font(), width).height()));
     drawing::Picture picture;
     picture.enclosure = enclosure;
     picture.font = drawing_font();

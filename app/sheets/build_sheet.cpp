@@ -10,10 +10,10 @@ namespace {
 
 using words::Quantity;
 
-void add_drawing(Content& content, const plan::Enclosure& enclosure, const Request& request)
+void add_drawing(Content& content, const ToScale& drawn)
 {
-    content.blocks.push_back(scale_drawing(enclosure, request));
-    content.blocks.push_back(Paragraph{scale_sentence(enclosure, request)});
+    content.blocks.push_back(scale_drawing(drawn));
+    content.blocks.push_back(Paragraph{scale_sentence(drawn)});
 }
 
 // Of strips and circuits, for the whole plan.
@@ -56,7 +56,7 @@ void add_build_cautions(Content& content, const plan::Plan& plan)
 
 } // namespace
 
-Content build_content(const Request& request, const words::Speaker& speaker)
+Content build_content(const Request& request, const words::Speaker& speaker, double drawing_share)
 {
     Content content = begun(Sheet::build, request);
     content.pages = 2 * static_cast<int>(request.plan.enclosures.size());
@@ -70,7 +70,7 @@ Content build_content(const Request& request, const words::Speaker& speaker)
         if (several) {
             content.blocks.push_back(Heading{speaker.name_of(enclosure.id)});
         }
-        add_drawing(content, enclosure, request);
+        add_drawing(content, {enclosure, request, drawing_share});
         add_parts(content, enclosure, request.assessment.enclosures[i], request, speaker);
         add_wiring(content, enclosure, request);
         add_order_of_assembly(content, enclosure);

@@ -12,7 +12,8 @@ namespace loam::sheets {
 Content decision_content(const Request& request, const words::Speaker& speaker);
 Content shopping_content(const Request& request, const words::Speaker& speaker);
 Content budget_content(const Request& request, const words::Speaker& speaker);
-Content build_content(const Request& request, const words::Speaker& speaker);
+// `drawing_share`: what of a page's height a drawing may take at most, 0 to 1.
+Content build_content(const Request& request, const words::Speaker& speaker, double drawing_share);
 Content proving_content(const Request& request, const words::Speaker& speaker);
 Content holiday_content(const Request& request, const words::Speaker& speaker);
 Content winter_rest_content(const Request& request, const words::Speaker& speaker);
@@ -31,7 +32,8 @@ void add_dangers(Content& content, const Request& request, const words::Speaker&
 // Inputs that were not stated, as lines to fill in, with the range that was used meanwhile: on the shopping sheet, or
 // the first one where that is not asked for; the others refer to it.
 void add_unknowns(Content& content, Sheet here, const Request& request, const words::Speaker& speaker);
-void add_cautions(Content& content);
+// The usual cautions, those that the reader of this sheet needs.
+void add_cautions(Content& content, Sheet here);
 // Things to write in by hand side by side: short labels over cells.
 void add_cells(Content& content, const QStringList& labels, std::size_t rows = 1);
 // Blanks for who paid and who agreed.

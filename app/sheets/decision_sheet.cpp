@@ -186,7 +186,7 @@ void add_decision(Content& content)
     content.blocks.push_back(Heading{QObject::tr("The decision")});
     content.blocks.push_back(Paragraph{
         QObject::tr("Not keeping one, or waiting until place, money and time are there, is a good decision too.")});
-    add_cells(content, {QObject::tr("Yes, no, later"), QObject::tr("Decided by"), QObject::tr("On")});
+    add_cells(content, {QObject::tr("Yes, no, later"), QObject::tr("Decided by"), QObject::tr("Date")});
 }
 
 } // namespace

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <utility>
 
+#include "app/sheets/column_widths.hpp"
 #include "app/sheets/page_measures.hpp"
 
 namespace loam::sheets {
@@ -35,13 +36,15 @@ Fonts Fonts::standard()
 {
     QFont body(QStringLiteral("DejaVu Sans"));
     body.setPixelSize(11); // one pixel is one point here
-    Fonts fonts{body, body, body, body, body};
+    Fonts fonts{body, body, body, body, body, body};
     fonts.bold.setBold(true);
     fonts.heading.setPixelSize(13);
     fonts.heading.setBold(true);
     fonts.title.setPixelSize(20);
     fonts.title.setBold(true);
     fonts.small.setPixelSize(9);
+    fonts.small_bold.setPixelSize(9);
+    fonts.small_bold.setBold(true);
     return fonts;
 }
 
@@ -51,6 +54,9 @@ PageLayout::PageLayout(const Content& content, const QRectF& page, const Fonts& 
       fonts_(fonts), zoom_(zoom), y_(page_.top())
 {
     for (const Block& block : content_->blocks) {
+        if (const auto* table = std::get_if<Table>(&block)) {
+            widths_.emplace(table, widths_of(*table));
+        }
         place(pieces_of(block));
     }
 }
@@ -84,7 +90,7 @@ PageLayout::Piece PageLayout::head_piece(const Table& table) const
     double height = 0.0;
     const std::vector<QRectF> cells = cells_of(table, 0.0, 1.0);
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
-        height = std::max(height, text_height(fonts_.bold, cells[i].width(), table.columns[i].head));
+        height = std::max(height, text_height(font_of(table, true), cells[i].width(), table.columns[i].head));
     }
     piece.height = height + 2 * row_pad_pt;
     return piece;
@@ -97,31 +103,56 @@ PageLayout::Piece PageLayout::row_piece(const Table& table, const Row& row) cons
     piece.table = &table;
     piece.row = &row;
     if (row.group) {
-        piece.height = text_height(fonts_.bold, page_.width(), row.cells.value(0)) + row_pad_pt + group_space_pt;
+        piece.height =
+            text_height(font_of(table, true), page_.width(), row.cells.value(0)) + row_pad_pt + group_space_pt;
         return piece;
     }
     double height = std::max(row.tick ? tick_pt : 0.0, row.least_pt - 2 * row_pad_pt);
     const std::vector<QRectF> cells = cells_of(table, 0.0, 1.0);
     for (std::size_t i = 0; i < table.columns.size() && static_cast<qsizetype>(i) < row.cells.size(); ++i) {
-        height = std::max(height, text_height(row.total ? fonts_.bold : fonts_.body, cells[i].width(),
-                                              row.cells[static_cast<qsizetype>(i)]));
+        height = std::max(
+            height, text_height(font_of(table, row.total), cells[i].width(), row.cells[static_cast<qsizetype>(i)]));
     }
     piece.height = height + 2 * row_pad_pt;
     return piece;
 }
 
+const QFont& PageLayout::font_of(const Table& table, bool bold) const
+{
+    if (table.small) {
+        return bold ? fonts_.small_bold : fonts_.small;
+    }
+    return bold ? fonts_.bold : fonts_.body;
+}
+
+// A head or a figure is never cut off: the widest word decides how narrow a column may be.
+std::vector<double> PageLayout::widths_of(const Table& table) const
+{
+    const QFontMetricsF body(font_of(table, false));
+    const QFontMetricsF bold(font_of(table, true));
+    const double ticks = has_ticks(table) ? tick_space_pt : 0.0;
+    const double gaps = cell_gap_pt * static_cast<double>(table.columns.size() - 1);
+    std::vector<double> shares;
+    std::vector<double> least;
+    for (const Column& column : table.columns) {
+        shares.push_back(column.width);
+        least.push_back(std::ceil(unbreakable_width(column.head, bold)));
+    }
+    for (const Row& row : table.rows) {
+        const QFontMetricsF& metrics = row.total ? bold : body;
+        for (qsizetype i = 0; i < row.cells.size() && i < std::ssize(least) && !row.group; ++i) {
+            double& widest = least[static_cast<std::size_t>(i)];
+            widest = std::max(widest, std::ceil(unbreakable_width(row.cells[i], metrics)));
+        }
+    }
+    return column_widths(shares, least, page_.width() - ticks - gaps);
+}
+
 std::vector<QRectF> PageLayout::cells_of(const Table& table, double top, double height) const
 {
-    double shares = 0.0;
-    for (const Column& column : table.columns) {
-        shares += column.width;
-    }
-    const double left = page_.left() + (has_ticks(table) ? tick_space_pt : 0.0);
-    const double room = page_.right() - left - cell_gap_pt * static_cast<double>(table.columns.size() - 1);
     std::vector<QRectF> cells;
-    double x = left;
-    for (const Column& column : table.columns) {
-        const double width = room * column.width / shares;
+    double x = page_.left() + (has_ticks(table) ? tick_space_pt : 0.0);
+    for (const double width : widths_.at(&table)) {
         cells.emplace_back(x, top, width, height);
         x += width + cell_gap_pt;
     }

@@ -4,6 +4,7 @@
 #include <QFont>
 #include <QPainter>
 #include <QRectF>
+#include <map>
 #include <vector>
 
 #include "app/sheets/block.hpp"
@@ -11,7 +12,7 @@
 namespace loam::sheets {
 
 struct Fonts {
-    QFont body, bold, heading, title, small;
+    QFont body, bold, heading, title, small, small_bold;
 
     static Fonts standard();
 };
@@ -57,12 +58,15 @@ private:
     void paint_blank(QPainter& painter, const QRectF& box, const Piece& piece) const;
     void paint_row(QPainter& painter, const Piece& piece) const;
     void paint_lines(QPainter& painter, const Piece& piece, const std::vector<QRectF>& cells) const;
+    const QFont& font_of(const Table& table, bool bold) const;
+    std::vector<double> widths_of(const Table& table) const;
     std::vector<QRectF> cells_of(const Table& table, double top, double height) const;
 
     const Content* content_;
     QRectF page_;
     Fonts fonts_;
     double zoom_;
+    std::map<const Table*, std::vector<double>> widths_; // of the columns
     std::vector<std::vector<Piece>> pages_{{}};
     double y_ = 0.0;
 };

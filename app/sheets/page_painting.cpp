@@ -11,13 +11,13 @@ void PageLayout::paint_row(QPainter& painter, const Piece& piece) const
 {
     const bool head = piece.kind == Piece::Kind::head;
     if (!head && piece.row->group) {
-        painter.setFont(fonts_.bold);
+        painter.setFont(font_of(*piece.table, true));
         painter.drawText(QRectF(page_.left(), piece.top + group_space_pt, page_.width(), piece.height), wrap,
                          piece.row->cells.value(0));
         return;
     }
     const std::vector<QRectF> cells = cells_of(*piece.table, piece.top + row_pad_pt, piece.height - 2 * row_pad_pt);
-    painter.setFont(head || piece.row->total ? fonts_.bold : fonts_.body);
+    painter.setFont(font_of(*piece.table, head || piece.row->total));
     for (std::size_t i = 0; i < cells.size(); ++i) {
         const Column& column = piece.table->columns[i];
         const QString text = head ? column.head : piece.row->cells.value(static_cast<qsizetype>(i));

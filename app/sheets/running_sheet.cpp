@@ -216,6 +216,7 @@ void add_vet(Content& content)
 Content running_content(const Request& request, const words::Speaker& speaker)
 {
     Content content = begun(Sheet::running, request);
+    content.pages = 1 + static_cast<int>(request.plan.enclosures.size());
     add_dangers(content, request, speaker);
     const std::vector<Task> tasks = tasks_of(request);
     const std::size_t count = std::min(request.plan.enclosures.size(), request.assessment.enclosures.size());
@@ -231,7 +232,7 @@ Content running_content(const Request& request, const words::Speaker& speaker)
     add_power_cut(content, request, speaker);
     add_vet(content);
     add_unknowns(content, Sheet::running, request, speaker);
-    add_cautions(content);
+    add_cautions(content, Sheet::running);
     return content;
 }
 

@@ -2,10 +2,12 @@
 #include <QCryptographicHash>
 #include <QObject>
 #include <algorithm>
+#include <map>
 #include <optional>
 #include <utility>
 
 #include "app/sheets/contents.hpp"
+#include "app/words/capitals.hpp"
 #include "core/plan/file.hpp"
 
 namespace loam::sheets {
@@ -70,6 +72,64 @@ Sheet sheet_of_unknowns(const Request& request)
     return found != request.sheets.end() ? *found : request.sheets.front();
 }
 
+// Two inputs in a row, those of one box under its name.
+Table table_of_unknowns(const Request& request, const words::Speaker& speaker)
+{
+    const Column what{QObject::tr("What"), 3.9, false};
+    const Column taken{QObject::tr("Taken as"), 1.3, false};
+    const Column mine{QObject::tr("It is"), 1.1, false};
+    Table table{{what, taken, mine, what, taken, mine}, {}, true, true};
+    std::map<QString, QStringList> cells; // by box; what belongs to none comes first
+    for (const assess::Assumed& assumed : request.assessment.assumed) {
+        const words::Speaker::Unstated one = speaker.unstated(assumed);
+        cells[one.box] << words::capitalised(one.what) << (one.taken.isEmpty() ? QStringLiteral("–") : one.taken)
+                       << QString();
+    }
+    for (const auto& [box, of_box] : cells) {
+        if (!box.isEmpty()) {
+            table.rows.push_back({.cells = {box}, .group = true});
+        }
+        for (qsizetype i = 0; i < of_box.size(); i += std::ssize(table.columns)) {
+            table.rows.push_back({.cells = of_box.mid(i, std::ssize(table.columns))});
+        }
+    }
+    return table;
+}
+
+// A caution, and the sheets whose reader is about to do what it warns of.
+struct CautionOn {
+    QString text;
+    std::vector<Sheet> sheets;
+};
+
+std::vector<CautionOn> cautions()
+{
+    using enum Sheet;
+    return {
+        {QObject::tr(
+             "Predictions: run the finished enclosure empty for at least a week and read several thermometers before "
+             "an animal moves in."),
+         {shopping}},
+        {QObject::tr("Safety is not where to save: guards, heat-rated holders, thermostats, a residual-current device "
+                     "and a smoke alarm stay on the list."),
+         {budget}},
+        {QObject::tr(
+             "Fire: keep lamps and heaters clear of what burns, guarded, in heat-rated holders. Fit a smoke alarm."),
+         {shopping, running}},
+        {QObject::tr(
+             "Mains: use a residual-current device and drip loops, keep strips above the water, never chain them. "
+             "Electrical work is for a licensed electrician; local codes decide."),
+         {shopping, running, year}},
+        {QObject::tr("Weight: stand and floor have to be rated for the load. This is no structural approval."),
+         {shopping}},
+        {QObject::tr(
+             "Health: ask a reptile vet about illness and before any cool season. Wash hands after handling: reptiles "
+             "and amphibians can carry Salmonella."),
+         {shopping, running, year, winter_rest}},
+        {QObject::tr("Law: keeping or passing on a species may need papers. Ask your local authority."),
+         {shopping, budget}}};
+}
+
 } // namespace
 
 Content begun(Sheet sheet, const Request& request)
@@ -115,30 +175,16 @@ void add_unknowns(Content& content, Sheet here, const Request& request, const wo
         return;
     }
     content.blocks.push_back(Heading{QObject::tr("Not stated yet: please fill in")});
-    for (const assess::Assumed& assumed : request.assessment.assumed) {
-        content.blocks.push_back(Blank{speaker.assumed(assumed)});
-    }
+    content.blocks.push_back(table_of_unknowns(request, speaker));
 }
 
-void add_cautions(Content& content)
+void add_cautions(Content& content, Sheet here)
 {
     Together together{QObject::tr("Cautions"), {}};
-    const QStringList cautions{
-        QObject::tr(
-            "Predictions: run the finished enclosure empty for at least a week and read several thermometers before "
-            "an animal moves in."),
-        QObject::tr(
-            "Fire: keep lamps and heaters clear of what burns, guarded, in heat-rated holders. Fit a smoke alarm."),
-        QObject::tr(
-            "Mains: use a residual-current device and drip loops, keep strips above the water, never chain them. "
-            "Electrical work is for a licensed electrician; local codes decide."),
-        QObject::tr("Weight: stand and floor have to be rated for the load. This is no structural approval."),
-        QObject::tr(
-            "Health: ask a reptile vet about illness and before any cool season. Wash hands after handling: reptiles "
-            "and amphibians can carry Salmonella."),
-        QObject::tr("Law: keeping or passing on a species may need papers. Ask your local authority.")};
-    for (const QString& caution : cautions) {
-        together.cautions.push_back({caution});
+    for (const CautionOn& caution : cautions()) {
+        if (std::find(caution.sheets.begin(), caution.sheets.end(), here) != caution.sheets.end()) {
+            together.cautions.push_back({caution.text});
+        }
     }
     content.blocks.push_back(std::move(together));
 }

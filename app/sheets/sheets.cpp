@@ -8,6 +8,8 @@
 #include <QPdfWriter>
 #include <QSaveFile>
 #include <array>
+#include <memory>
+#include <utility>
 
 #include "app/sheets/contents.hpp"
 #include "app/sheets/page_layout.hpp"
@@ -41,7 +43,10 @@ QPageLayout page_layout(Paper paper)
             QPageLayout::Millimeter};
 }
 
-Content content_of(Sheet sheet, const Request& request, const words::Speaker& speaker)
+// What of a page's height a drawing may take, the more the better; the less, the more room have the lists under it.
+constexpr std::array drawing_shares{0.55, 0.42, 0.3};
+
+Content content_of(Sheet sheet, const Request& request, const words::Speaker& speaker, double drawing_share)
 {
     switch (sheet) {
     case Sheet::decision:
@@ -51,7 +56,7 @@ Content content_of(Sheet sheet, const Request& request, const words::Speaker& sp
     case Sheet::budget:
         return budget_content(request, speaker);
     case Sheet::build:
-        return build_content(request, speaker);
+        return build_content(request, speaker, drawing_share);
     case Sheet::proving:
         return proving_content(request, speaker);
     case Sheet::running:
@@ -64,6 +69,36 @@ Content content_of(Sheet sheet, const Request& request, const words::Speaker& sp
         return winter_rest_content(request, speaker);
     }
     return {};
+}
+
+// A sheet laid out on its pages. The layout refers to the content.
+struct LaidOut {
+    std::unique_ptr<Content> content;
+    PageLayout layout;
+};
+
+LaidOut laid_out(Sheet sheet, const Request& request, const words::Speaker& speaker, const QRectF& page, double share)
+{
+    auto content = std::make_unique<Content>(content_of(sheet, request, speaker, share));
+    keep_figures_whole(*content);
+    PageLayout layout = fitted(*content, page, Fonts::standard());
+    return {std::move(content), std::move(layout)};
+}
+
+// With the largest drawing that leaves room enough, where the sheet has one.
+LaidOut laid_out(Sheet sheet, const Request& request, const words::Speaker& speaker, const QRectF& page)
+{
+    LaidOut best = laid_out(sheet, request, speaker, page, drawing_shares.front());
+    for (std::size_t i = 1; i < drawing_shares.size() && sheet == Sheet::build; ++i) {
+        if (best.layout.page_count() <= best.content->pages) {
+            break;
+        }
+        LaidOut smaller = laid_out(sheet, request, speaker, page, drawing_shares[i]);
+        if (smaller.layout.page_count() < best.layout.page_count()) {
+            best = std::move(smaller);
+        }
+    }
+    return best;
 }
 
 } // namespace
@@ -123,9 +158,8 @@ void print(const Request& request, QPagedPaintDevice& device)
     const double dots_per_point = device.logicalDpiX() / 72.0;
     bool first = true;
     for (const Sheet sheet : request.sheets) {
-        Content content = content_of(sheet, request, speaker);
-        keep_figures_whole(content);
-        const PageLayout layout = fitted(content, printable, Fonts::standard());
+        const LaidOut sheet_laid_out = laid_out(sheet, request, speaker, printable);
+        const PageLayout& layout = sheet_laid_out.layout;
         for (int page = 0; page < layout.page_count(); ++page) {
             if (!first) {
                 device.newPage();

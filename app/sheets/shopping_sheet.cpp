@@ -2,7 +2,6 @@
 #include <map>
 
 #include "app/sheets/contents.hpp"
-#include "app/words/capitals.hpp"
 #include "app/words/verdicts.hpp"
 
 namespace loam::sheets {
@@ -21,25 +20,14 @@ QString for_whom(const assess::ShoppingLine& line, const Request& request, const
     return names.join(QStringLiteral(" · "));
 }
 
-// A pack of a single piece says nothing that the item does not.
-bool worth_naming(const std::string& pack)
-{
-    return !pack.empty() && pack != "one";
-}
-
 Row row_of(const assess::ShoppingLine& line, const Request& request, const words::Speaker& speaker, bool name_boxes)
 {
     const words::Formatter& formatter = request.formatter;
-    QString item =
-        words::capitalised(line.item_name.empty() ? speaker.need(line.need) : QString::fromStdString(line.item_name));
-    if (worth_naming(line.pack)) {
-        item += QStringLiteral(" – ") + QString::fromStdString(line.pack);
-    }
     // What has no price is a blank to fill in, never a zero; what is on the shelf needs none.
     const bool owned = line.amount_needed <= 0.0;
     const QString blank = owned ? QString() : cell_blank();
     const QString packs = owned ? QObject::tr("owned") : QStringLiteral("___");
-    Row row{.cells = {item, line.packs > 0 ? formatter.count(line.packs) : packs,
+    Row row{.cells = {speaker.item(line), line.packs > 0 ? formatter.count(line.packs) : packs,
                       line.pack_price && !owned ? formatter.money_bare(line.pack_price->typical) : blank,
                       line.line_total && !owned ? formatter.money_bare(line.line_total->typical) : blank},
             .tick = !owned};
@@ -103,7 +91,7 @@ Content shopping_content(const Request& request, const words::Speaker& speaker)
             .arg(formatter.money(startup.low), formatter.money(startup.high))});
     add_sign_off(content);
     add_unknowns(content, Sheet::shopping, request, speaker);
-    add_cautions(content);
+    add_cautions(content, Sheet::shopping);
     return content;
 }
 

@@ -141,7 +141,7 @@ Content winter_rest_content(const Request& request, const words::Speaker& speake
         content.blocks.push_back(Paragraph{QObject::tr("No winter rest is asked for in this plan.")});
     }
     add_unknowns(content, Sheet::winter_rest, request, speaker);
-    add_cautions(content);
+    add_cautions(content, Sheet::winter_rest);
     return content;
 }
 

@@ -137,6 +137,7 @@ void add_dated(Content& content, const std::vector<Task>& tasks, const Request& 
 Content year_content(const Request& request, const words::Speaker& speaker)
 {
     Content content = begun(Sheet::year, request);
+    content.pages = 2;
     add_dangers(content, request, speaker);
     content.blocks.push_back(
         Paragraph{QObject::tr("What is done every day or every week stands on the running card. Replacements go by "
@@ -146,7 +147,7 @@ Content year_content(const Request& request, const words::Speaker& speaker)
     add_monthly(content, tasks, request, speaker);
     add_dated(content, tasks, request, speaker);
     add_unknowns(content, Sheet::year, request, speaker);
-    add_cautions(content);
+    add_cautions(content, Sheet::year);
     return content;
 }
 

@@ -2,8 +2,6 @@
 
 #include <QCoreApplication>
 
-#include <string>
-
 namespace loam::words {
 
 namespace {
@@ -34,6 +32,12 @@ void translate_names(catalog::Catalog& catalog)
             translate_name(pack.name);
         }
     }
+}
+
+QString pack_words(const std::string& name)
+{
+    const bool single = name == "one" || QString::fromStdString(name) == QCoreApplication::translate("catalog", "one");
+    return single ? QString() : QString::fromStdString(name);
 }
 
 } // namespace loam::words

@@ -158,7 +158,7 @@ std::optional<QString> element_name(const plan::Plan& plan, std::string_view id)
     return std::nullopt;
 }
 
-QString pointer_words(const plan::Plan& plan, const std::string& pointer)
+PlaceWords place_words(const plan::Plan& plan, const std::string& pointer)
 {
     const plan::Enclosure* enclosure = nullptr;
     QStringList words;
@@ -168,7 +168,7 @@ QString pointer_words(const plan::Plan& plan, const std::string& pointer)
         const std::size_t index = token.toUInt(&is_index);
         if (is_index && list == QStringLiteral("enclosures") && index < plan.enclosures.size()) {
             enclosure = &plan.enclosures[index];
-            words.back() = enclosure_name(*enclosure);
+            words.removeLast();
         } else if (is_index && !words.isEmpty()) {
             const std::string id = id_in_list(plan, enclosure, list, index);
             words.back() = element_name(plan, id).value_or(words.back() + QStringLiteral(" ") + token);
@@ -177,7 +177,17 @@ QString pointer_words(const plan::Plan& plan, const std::string& pointer)
         }
         list = token;
     }
-    return words.isEmpty() ? QString::fromUtf8(pointer) : words.join(QStringLiteral(", "));
+    return {enclosure == nullptr ? QString() : enclosure_name(*enclosure), words.join(QStringLiteral(", "))};
+}
+
+QString pointer_words(const plan::Plan& plan, const std::string& pointer)
+{
+    const auto [box, within] = place_words(plan, pointer);
+    if (box.isEmpty() || within.isEmpty()) {
+        const QString words = box + within;
+        return words.isEmpty() ? QString::fromUtf8(pointer) : words;
+    }
+    return box + QStringLiteral(", ") + within;
 }
 
 } // namespace loam::words

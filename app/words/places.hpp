@@ -12,7 +12,14 @@ namespace loam::words {
 // "flood lamp d1", "hide f2"; an enclosure by its own name. nullopt where no element has this id.
 std::optional<QString> element_name(const plan::Plan& plan, std::string_view id);
 
-// "room, heat wave" for "/site/room/heat_wave_c": a JSON Pointer into the plan as a reader says it.
+// Where a JSON Pointer into a plan leads, in words.
+struct PlaceWords {
+    QString box;    // the enclosure's name; empty outside of all
+    QString within; // "flood lamp d1, beam angle"; empty for the enclosure itself
+};
+PlaceWords place_words(const plan::Plan& plan, const std::string& pointer);
+
+// Both in one: "room, heat wave" for "/site/room/heat_wave_c".
 QString pointer_words(const plan::Plan& plan, const std::string& pointer);
 
 // "temperature in a heat wave" for the key "heat_wave_c"; nullopt where the key is not one of a plan's.

@@ -6,6 +6,8 @@
 #include <array>
 #include <utility>
 
+#include "app/words/capitals.hpp"
+#include "app/words/catalog_names.hpp"
 #include "app/words/label_words.hpp"
 #include "app/words/places.hpp"
 #include "app/words/sentences.hpp"
@@ -112,6 +114,11 @@ bool in_percent(const Because& because)
 {
     return because.rule == "rule.moisture-balance" || because.rule == "rule.dry-retreat" ||
            because.rule == "rule.weight-loss";
+}
+
+bool is_yes_or_no(const assess::Assumed& assumed)
+{
+    return assumed.where.ends_with("/walkable") || assumed.where.ends_with("/guarded");
 }
 
 } // namespace
@@ -287,34 +294,56 @@ QString Speaker::place(const std::string& where) const
     return !where.empty() && where.front() == '/' ? pointer_words(plan_, where) : name_of(where);
 }
 
-QString Speaker::assumed(const assess::Assumed& assumed) const
+QString Speaker::taken(const assess::Assumed& assumed) const
 {
-    // No plan says what board a stand has; its thickness is what was taken.
-    const QString where = assumed.where.ends_with("/stand")
-                              ? Said::tr("%1, the thickness of its board").arg(place(assumed.where))
-                              : place(assumed.where);
     if (!assumed.bracket) {
-        return Said::tr("%1: not stated, and nothing could be assumed").arg(where);
+        return {};
     }
-    if (assumed.where.ends_with("/walkable") || assumed.where.ends_with("/guarded")) {
-        return Said::tr("%1: counted both ways, yes and no").arg(where);
+    if (is_yes_or_no(assumed)) {
+        return Said::tr("yes and no");
     }
     if (assumed.unit.ends_with("/d")) {
         if (const auto daily = quantity_of(std::string_view(assumed.unit).substr(0, assumed.unit.size() - 2))) {
-            return Said::tr("%1: taken as %2 a day").arg(where, formatter_.span(*assumed.bracket, *daily));
+            return Said::tr("%1 a day").arg(formatter_.span(*assumed.bracket, *daily));
         }
     }
     const bool share = assumed.where.ends_with("level") || assumed.where.ends_with("humidity") ||
                        assumed.where.ends_with("fraction") || assumed.where.ends_with("rate") ||
                        assumed.where.ends_with("contingency");
-    const auto quantity = share ? std::optional(Quantity::fraction) : quantity_of(assumed.unit);
-    if (quantity) {
-        return Said::tr("%1: taken as %2").arg(where, formatter_.span(*assumed.bracket, *quantity));
+    if (const auto quantity = share ? std::optional(Quantity::fraction) : quantity_of(assumed.unit)) {
+        return formatter_.span(*assumed.bracket, *quantity);
     }
     const QString low = formatter_.figure(assumed.bracket->low, assumed.unit);
     const QString high = formatter_.figure(assumed.bracket->high, assumed.unit);
-    return low == high ? Said::tr("%1: taken as %2").arg(where, low)
-                       : Said::tr("%1: taken as %2 to %3").arg(where, low, high);
+    return low == high ? low : Said::tr("%1 to %2").arg(low, high);
+}
+
+Speaker::Unstated Speaker::unstated(const assess::Assumed& assumed) const
+{
+    const PlaceWords place =
+        assumed.where.starts_with('/') ? place_words(plan_, assumed.where) : PlaceWords{{}, name_of(assumed.where)};
+    // No plan says what board a stand has; its thickness is what was taken.
+    const QString what =
+        assumed.where.ends_with("/stand") ? Said::tr("%1, the thickness of its board").arg(place.within) : place.within;
+    return {place.box, what, taken(assumed)};
+}
+
+QString Speaker::assumed(const assess::Assumed& assumed) const
+{
+    const auto [box, what, taken_as] = unstated(assumed);
+    const QString where = box.isEmpty() ? what : box + QStringLiteral(", ") + what;
+    if (!assumed.bracket) {
+        return Said::tr("%1: not stated, and nothing could be assumed").arg(where);
+    }
+    return is_yes_or_no(assumed) ? Said::tr("%1: counted both ways, yes and no").arg(where)
+                                 : Said::tr("%1: taken as %2").arg(where, taken_as);
+}
+
+QString Speaker::item(const assess::ShoppingLine& line) const
+{
+    const QString name = capitalised(line.item_name.empty() ? need(line.need) : QString::fromStdString(line.item_name));
+    const QString pack = pack_words(line.pack);
+    return pack.isEmpty() ? name : name + QStringLiteral(" – ") + pack;
 }
 
 QString Speaker::why(const assess::ShoppingLine& line) const

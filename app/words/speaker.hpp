@@ -36,8 +36,16 @@ public:
     QString place(const std::string& where) const;         // "flood lamp d1 in Front room box", from an id or a pointer
     QString name_of(std::string_view id) const;            // of a plan element, species, material, item or rule
     QString assumed(const assess::Assumed& assumed) const; // "Room in a heat wave: taken as 30–36 °C"
-    QString why(const assess::ShoppingLine& line) const;   // why it is on the list
-    QString need(std::string_view need) const;             // "substrate: coir chips"
+    // The same in parts, for a table.
+    struct Unstated {
+        QString box; // empty: of the whole plan
+        QString what;
+        QString taken; // "30–36 °C"; empty: nothing could be assumed
+    };
+    Unstated unstated(const assess::Assumed& assumed) const;
+    QString item(const assess::ShoppingLine& line) const; // "Coir, pressed – brick of 650 g"
+    QString why(const assess::ShoppingLine& line) const;  // why it is on the list
+    QString need(std::string_view need) const;            // "substrate: coir chips"
 
 private:
     struct Figures {
@@ -45,6 +53,7 @@ private:
         const std::vector<Label>& labels;
     };
     QString label(const Label& label) const;
+    QString taken(const assess::Assumed& assumed) const;
     std::optional<QString> placeholder(const Figures& figures, const QString& name, const QString& form) const;
 
     Formatter formatter_;

@@ -2113,10 +2113,6 @@ Zielwert %4</translation>
         <translation>Entschieden von</translation>
     </message>
     <message>
-        <source>On</source>
-        <translation>An</translation>
-    </message>
-    <message>
         <source>To be read before anything is bought. What is not known is a line to fill in.</source>
         <translation>Zu lesen, bevor etwas gekauft wird. Was nicht bekannt ist, ist eine Zeile zum Ausfüllen.</translation>
     </message>
@@ -2142,7 +2138,7 @@ Zielwert %4</translation>
     </message>
     <message>
         <source>Mist, or see that the mister did: %1 a day</source>
-        <translation>Gesprüht, oder die Beregnungsanlage hat gesprüht: %1 am Tag</translation>
+        <translation>Gesprüht, oder die Beregnungsanlage hat gesprüht: %1 pro Tag</translation>
     </message>
     <message>
         <source>Food as portioned; the rest out the same day</source>
@@ -2495,6 +2491,26 @@ Zielwert %4</translation>
     <message>
         <source>At low prices %1, at high prices %2, with delivery, tax and what is set aside. Lines without a price are not in it.</source>
         <translation>Bei niedrigen Preisen %1, bei hohen %2, mit Lieferung, Steuer und Rücklage. Zeilen ohne Preis sind nicht enthalten.</translation>
+    </message>
+    <message>
+        <source>%1 smaller lines together</source>
+        <translation>%1 kleinere Posten zusammen</translation>
+    </message>
+    <message>
+        <source>Taken as</source>
+        <translation>Gerechnet mit</translation>
+    </message>
+    <message>
+        <source>It is</source>
+        <translation>Richtig ist</translation>
+    </message>
+    <message>
+        <source>Safety is not where to save: guards, heat-rated holders, thermostats, a residual-current device and a smoke alarm stay on the list.</source>
+        <translation>An der Sicherheit wird nicht gespart: Schutzkörbe, hitzefeste Fassungen, Thermostate, FI-Schutzschalter und Rauchmelder bleiben auf der Liste.</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
     </message>
 </context>
 <context>
@@ -4387,6 +4403,10 @@ Zielwert %4</translation>
         <source>Stop making them? What is done is kept; a later run goes on from there.</source>
         <translation>Das Erstellen anhalten? Was fertig ist, bleibt erhalten; ein späterer Lauf macht dort weiter.</translation>
     </message>
+    <message>
+        <source>What it changes</source>
+        <translation>Was sie ändert</translation>
+    </message>
 </context>
 <context>
     <name>loam::desk::BedPage</name>
@@ -4912,11 +4932,11 @@ Zielwert %4</translation>
     </message>
     <message>
         <source>Hours since the lamps went on</source>
-        <translation>Stunden seit dem Einschalten der Lampen</translation>
+        <translation>Stunden nach „Lampen an“</translation>
     </message>
     <message>
         <source>Hours since everything was switched on</source>
-        <translation>Stunden, seit alles eingeschaltet wurde</translation>
+        <translation>Stunden nach dem Einschalten</translation>
     </message>
     <message>
         <source>Hours since it began</source>
@@ -5748,6 +5768,10 @@ Zielwert %4</translation>
     <message>
         <source>&amp;Contact</source>
         <translation>&amp;Kontakt</translation>
+    </message>
+    <message>
+        <source>Start it again no&amp;w</source>
+        <translation>Jetzt neu st&amp;arten</translation>
     </message>
 </context>
 <context>
@@ -7117,7 +7141,7 @@ Zielwert %4</translation>
     </message>
     <message>
         <source>Lamps on (filled), day outside (dashed)</source>
-        <translation>Lampen an (gefüllt), Tag draußen (gestrichelt)</translation>
+        <translation>Lampen an (Fläche), Tag draußen (Strich)</translation>
     </message>
     <message>
         <source>kWh a month, with its range</source>
@@ -7695,7 +7719,7 @@ Zielwert %4</translation>
     </message>
     <message>
         <source>%1 a day</source>
-        <translation>%1 am Tag</translation>
+        <translation>%1 pro Tag</translation>
     </message>
     <message>
         <source>%1, typically %2</source>
@@ -9300,7 +9324,7 @@ Zielwert %4</translation>
     </message>
     <message>
         <source>misting %1 a day</source>
-        <translation>Sprühmenge %1 am Tag</translation>
+        <translation>Sprühmenge %1 pro Tag</translation>
     </message>
     <message>
         <source>%1: %2 to begin</source>
@@ -9588,7 +9612,7 @@ Zielwert %4</translation>
     </message>
     <message>
         <source>poured into the bed to keep it as damp: %1 a day</source>
-        <translation>in den Bodengrund gegossen, damit er so feucht bleibt: %1 am Tag</translation>
+        <translation>in den Bodengrund gegossen, damit er so feucht bleibt: %1 pro Tag</translation>
     </message>
     <message>
         <source>%1 holds %2 and weighs %3 full: %4</source>
@@ -12848,16 +12872,8 @@ Zielwert %4</translation>
         <translation>%1: beides durchgerechnet, ja und nein</translation>
     </message>
     <message>
-        <source>%1: taken as %2 a day</source>
-        <translation>%1: angenommen sind %2 pro Tag</translation>
-    </message>
-    <message>
         <source>%1: taken as %2</source>
         <translation>%1: angenommen ist %2</translation>
-    </message>
-    <message>
-        <source>%1: taken as %2 to %3</source>
-        <translation>%1: angenommen ist %2 bis %3</translation>
     </message>
     <message>
         <source>%1 (%2 to %3)</source>
@@ -12870,6 +12886,18 @@ Zielwert %4</translation>
     <message>
         <source>%1 decides this range most (%2 of it).</source>
         <translation>Diese Spanne bestimmt vor allem eines: %1 (%2 davon).</translation>
+    </message>
+    <message>
+        <source>yes and no</source>
+        <translation>ja und nein</translation>
+    </message>
+    <message>
+        <source>%1 a day</source>
+        <translation>%1 pro Tag</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
     </message>
 </context>
 <context>

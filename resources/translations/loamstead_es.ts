@@ -2113,10 +2113,6 @@ Valor objetivo %4</translation>
         <translation>Decidido por</translation>
     </message>
     <message>
-        <source>On</source>
-        <translation>Encendido</translation>
-    </message>
-    <message>
         <source>To be read before anything is bought. What is not known is a line to fill in.</source>
         <translation>Para leer antes de comprar nada. Lo que no se sabe es una línea por rellenar.</translation>
     </message>
@@ -2495,6 +2491,26 @@ Valor objetivo %4</translation>
     <message>
         <source>At low prices %1, at high prices %2, with delivery, tax and what is set aside. Lines without a price are not in it.</source>
         <translation>A precios bajos, %1; a precios altos, %2, con envío, impuestos y lo reservado. Las líneas sin precio no están incluidas.</translation>
+    </message>
+    <message>
+        <source>%1 smaller lines together</source>
+        <translation>%1 partidas menores juntas</translation>
+    </message>
+    <message>
+        <source>Taken as</source>
+        <translation>Supuesto</translation>
+    </message>
+    <message>
+        <source>It is</source>
+        <translation>Es</translation>
+    </message>
+    <message>
+        <source>Safety is not where to save: guards, heat-rated holders, thermostats, a residual-current device and a smoke alarm stay on the list.</source>
+        <translation>En la seguridad no se ahorra: protectores, portalámparas resistentes al calor, termostatos, interruptor diferencial y detector de humo se quedan en la lista.</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
     </message>
 </context>
 <context>
@@ -4387,6 +4403,10 @@ Valor objetivo %4</translation>
         <source>Stop making them? What is done is kept; a later run goes on from there.</source>
         <translation>¿Dejar de hacerlas? Lo hecho se conserva; una ejecución posterior sigue desde ahí.</translation>
     </message>
+    <message>
+        <source>What it changes</source>
+        <translation>Lo que cambia</translation>
+    </message>
 </context>
 <context>
     <name>loam::desk::BedPage</name>
@@ -4912,11 +4932,11 @@ Valor objetivo %4</translation>
     </message>
     <message>
         <source>Hours since the lamps went on</source>
-        <translation>Horas desde que se encendieron las lámparas</translation>
+        <translation>Horas desde el encendido</translation>
     </message>
     <message>
         <source>Hours since everything was switched on</source>
-        <translation>Horas desde que se encendió todo</translation>
+        <translation>Horas desde el arranque</translation>
     </message>
     <message>
         <source>Hours since it began</source>
@@ -5748,6 +5768,10 @@ Valor objetivo %4</translation>
     <message>
         <source>&amp;Contact</source>
         <translation>&amp;Contacto</translation>
+    </message>
+    <message>
+        <source>Start it again no&amp;w</source>
+        <translation>&amp;Reiniciarlo ahora</translation>
     </message>
 </context>
 <context>
@@ -7117,7 +7141,7 @@ Valor objetivo %4</translation>
     </message>
     <message>
         <source>Lamps on (filled), day outside (dashed)</source>
-        <translation>Lámparas encendidas (relleno), día en el exterior (discontinuo)</translation>
+        <translation>Lámparas (relleno), día exterior (discontinuo)</translation>
     </message>
     <message>
         <source>kWh a month, with its range</source>
@@ -12848,16 +12872,8 @@ Valor objetivo %4</translation>
         <translation>%1: se cuenta de las dos formas, sí y no</translation>
     </message>
     <message>
-        <source>%1: taken as %2 a day</source>
-        <translation>%1: se toma %2 al día</translation>
-    </message>
-    <message>
         <source>%1: taken as %2</source>
         <translation>%1: se toma %2</translation>
-    </message>
-    <message>
-        <source>%1: taken as %2 to %3</source>
-        <translation>%1: se toma de %2 a %3</translation>
     </message>
     <message>
         <source>%1 (%2 to %3)</source>
@@ -12870,6 +12886,18 @@ Valor objetivo %4</translation>
     <message>
         <source>%1 decides this range most (%2 of it).</source>
         <translation>%1 es lo que más determina este intervalo (%2 del total).</translation>
+    </message>
+    <message>
+        <source>yes and no</source>
+        <translation>sí y no</translation>
+    </message>
+    <message>
+        <source>%1 a day</source>
+        <translation>%1 al día</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
     </message>
 </context>
 <context>

@@ -12,7 +12,7 @@
 #include "app/desk/views/table_bar.hpp"
 #include "app/desk/views/years_chart.hpp"
 #include "app/report/cost_rows.hpp"
-#include "app/sheets/typography.hpp"
+#include "app/words/line_breaks.hpp"
 
 namespace loam::desk {
 
@@ -34,7 +34,7 @@ QString amount_text(const report::CostRow& row, Money MoneyRange::*end, const wo
 QTreeWidgetItem* item_of(const report::CostRow& row, const QFont& plain, const words::Formatter& formatter)
 {
     auto* item = new QTreeWidgetItem(
-        {sheets::figures_kept_whole(row.name), amount_text(row, &MoneyRange::low, formatter),
+        {words::figures_kept_whole(row.name), amount_text(row, &MoneyRange::low, formatter),
          amount_text(row, &MoneyRange::typical, formatter), amount_text(row, &MoneyRange::high, formatter)});
     QFont bold = plain;
     bold.setBold(row.level == 0);

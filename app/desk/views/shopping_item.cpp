@@ -7,7 +7,7 @@
 #include "app/desk/document/have_it.hpp"
 #include "app/desk/views/explanation.hpp"
 #include "app/report/shopping_groups.hpp"
-#include "app/sheets/typography.hpp"
+#include "app/words/line_breaks.hpp"
 
 namespace loam::desk {
 
@@ -70,13 +70,13 @@ void set_tick(QTreeWidgetItem& item, const assess::ShoppingLine& line)
 QTreeWidgetItem* shopping_item(const assess::ShoppingLine& line, const plan::Plan& plan, const words::Speaker& speaker)
 {
     const words::Formatter& formatter = speaker.formatter();
-    const QString name = report::shopping_name(line, speaker);
+    const QString name = speaker.item(line);
     const QString unknown = all_owned(line) ? QObject::tr("owned") : QObject::tr("no price");
     const auto price = [&](const std::optional<MoneyRange>& range) {
         return range ? formatter.money_bare(range->typical) : unknown;
     };
     auto* item = new QTreeWidgetItem(
-        {sheets::figures_kept_whole(name), line.packs > 0 ? formatter.count(line.packs) : QString(),
+        {words::figures_kept_whole(name), line.packs > 0 ? formatter.count(line.packs) : QString(),
          price(line.pack_price), price(line.line_total),
          line.left_over.likely > 0.0 ? formatter.figure(line.left_over.likely, line.unit) : QString(),
          speaker.why(line)});
