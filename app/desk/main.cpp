@@ -2,7 +2,9 @@
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QMessageBox>
+#include <QProcess>
 #include <QStandardPaths>
+#include <optional>
 
 #include "app/desk/look/theme.hpp"
 #include "app/desk/session/plan_files.hpp"
@@ -29,15 +31,13 @@ void tell_guidance_problems(const QStringList& problems, QWidget* parent)
     box.exec();
 }
 
-} // namespace
+struct Ended {
+    int status = 0;
+    std::optional<QString> again; // starts again at once with this plan, empty for none
+};
 
-int main(int argc, char** argv)
+Ended run(QApplication& application)
 {
-    QApplication application(argc, argv);
-    loam::files::set_identity(application);
-    QGuiApplication::setDesktopFileName(QStringLiteral("invalid.loamstead.Loamstead"));
-    QApplication::setWindowIcon(QIcon(QStringLiteral(":/loamstead/icons/loamstead.svg")));
-
     loam::desk::Settings settings;
     loam::words::speak(settings.language());
 
@@ -67,5 +67,23 @@ int main(int argc, char** argv)
     }
     tell_guidance_problems(guidance.problems, &window);
     settings.note_started();
-    return QApplication::exec();
+    const int status = QApplication::exec();
+    return {status, window.starts_again_with()};
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    QApplication application(argc, argv);
+    loam::files::set_identity(application);
+    QGuiApplication::setDesktopFileName(QStringLiteral("invalid.loamstead.Loamstead"));
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/loamstead/icons/loamstead.svg")));
+
+    const Ended ended = run(application); // settings are on disk once it is left
+    if (ended.again) {
+        QProcess::startDetached(QCoreApplication::applicationFilePath(),
+                                ended.again->isEmpty() ? QStringList() : QStringList{*ended.again});
+    }
+    return ended.status;
 }

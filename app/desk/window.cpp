@@ -370,6 +370,19 @@ bool Window::offer_recovery()
     return false;
 }
 
+void Window::showEvent(QShowEvent* event)
+{
+    QMainWindow::showEvent(event);
+    if (event->spontaneous() || !settings_.window_layout(QStringLiteral("across")).isEmpty()) {
+        return;
+    }
+    // Opened for the first time: a wide window has room for longer fields too.
+    constexpr int least = 445;
+    constexpr int most = 560;
+    const int form = std::clamp(width() * 27 / 100, least, most);
+    across_->setSizes({form, width() - form});
+}
+
 void Window::closeEvent(QCloseEvent* event)
 {
     if (!files_->may_discard()) {

@@ -47,8 +47,12 @@ public:
     bool offer_recovery();
     SharedAssessment assessment() const { return assessment_; } // the last one received, may be stale
     bool up_to_date() const;
+    // Once it is closed: the plan that the program is to open when it starts again at once (empty: none); nullopt
+    // where it is not to start again.
+    const std::optional<QString>& starts_again_with() const { return starts_again_with_; }
 
 protected:
+    void showEvent(QShowEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
@@ -81,6 +85,7 @@ private:
     void print_sheets(bool to_pdf);
     void make_batch();
     void show_preferences();
+    void start_again();
     void manage_prices();
     void start_first_plan();
     void start_tour();
@@ -114,6 +119,7 @@ private:
     QLabel* state_label_ = nullptr;
     SharedAssessment assessment_;
     bool stale_ = true;
+    std::optional<QString> starts_again_with_;
 };
 
 } // namespace loam::desk

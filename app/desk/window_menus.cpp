@@ -275,7 +275,16 @@ void Window::show_preferences()
 {
     Preferences preferences(settings_, *prices_, this);
     connect(&preferences, &Preferences::priceListsWanted, this, [this] { manage_prices(); });
+    connect(&preferences, &Preferences::startAgainWanted, &preferences, &QDialog::accept);
+    connect(&preferences, &Preferences::startAgainWanted, this, [this] { start_again(); });
     preferences.exec();
+}
+
+void Window::start_again()
+{
+    if (close()) {
+        starts_again_with_ = document_->path();
+    }
 }
 
 void Window::manage_prices()

@@ -9,6 +9,21 @@ namespace loam::desk {
 
 namespace {
 
+QString changes_of(const batch::AdopterList& list, const catalog::csv::Row& row)
+{
+    QStringList said;
+    for (const batch::Column* column : list.columns) {
+        if (column == nullptr || column->name == "name" || column->name == "number") {
+            continue;
+        }
+        const std::string value = batch::cell(list, row, column->name);
+        if (!value.empty()) {
+            said << QObject::tr("%1: %2").arg(QString::fromUtf8(column->name), QString::fromStdString(value));
+        }
+    }
+    return said.join(QStringLiteral(" · "));
+}
+
 SharedPreview preview_of(const QString& path, const batch::Template& shared, const std::stop_token& stop)
 {
     auto preview = std::make_shared<Preview>();
@@ -25,7 +40,7 @@ SharedPreview preview_of(const QString& path, const batch::Template& shared, con
             break;
         }
         const batch::Adopter adopter = batch::adopter_of(read.list, row, shared);
-        Preview::Row shown{adopter.row, adopter.name, {}};
+        Preview::Row shown{adopter.row, adopter.name, {}, changes_of(read.list, row)};
         for (const batch::RowProblem& problem : adopter.problems) {
             shown.problems << (problem.column.isEmpty() ? problem.reason
                                                         : QObject::tr("%1: %2").arg(problem.column, problem.reason));

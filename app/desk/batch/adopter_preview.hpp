@@ -18,6 +18,7 @@ struct Preview {
         std::size_t number = 0;
         QString name;
         QStringList problems; // “column: reason”
+        QString changes;      // “column: value”, of the cells that say anything
     };
     std::vector<Row> rows;
     QStringList warnings;

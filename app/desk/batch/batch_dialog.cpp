@@ -24,7 +24,7 @@ namespace loam::desk {
 
 namespace {
 
-enum Column { row_column, name_column, problem_column };
+enum Column { row_column, name_column, problem_column, change_column };
 
 QLabel* plain_label(const char* name, QWidget* parent)
 {
@@ -54,11 +54,13 @@ BatchDialog::BatchDialog(const plan::Plan& plan, SharedCatalog catalog, BatchSet
     rows_->setObjectName(QStringLiteral("batchRows"));
     rows_->setAccessibleName(tr("Rows of the list"));
     rows_->setRootIsDecorated(false);
-    rows_->setHeaderLabels({tr("Row"), tr("Adopter"), tr("What is wrong with it")});
+    rows_->setHeaderLabels({tr("Row"), tr("Adopter"), tr("What is wrong with it"), tr("What it changes")});
     rows_->setAlternatingRowColors(true);
     rows_->header()->setSectionResizeMode(row_column, QHeaderView::ResizeToContents);
     rows_->header()->setStretchLastSection(true);
-    rows_->setColumnWidth(name_column, 220);
+    rows_->setColumnWidth(name_column, 170);
+    rows_->setColumnWidth(problem_column, 300);
+    rows_->setColumnHidden(problem_column, true);
     progress_->setObjectName(QStringLiteral("batchProgress"));
     progress_->setAccessibleName(tr("Progress"));
     progress_->setFormat(tr("%v of %m"));
@@ -162,13 +164,15 @@ void BatchDialog::show_preview(const SharedPreview& preview)
     shown_ = preview;
     QList<QTreeWidgetItem*> items;
     for (const Preview::Row& row : preview->rows) {
-        auto* item =
-            new QTreeWidgetItem({QString::number(row.number), row.name, row.problems.join(QStringLiteral(" · "))});
+        auto* item = new QTreeWidgetItem(
+            {QString::number(row.number), row.name, row.problems.join(QStringLiteral(" · ")), row.changes});
         item->setTextAlignment(row_column, Qt::AlignRight | Qt::AlignVCenter);
         item->setToolTip(problem_column, row.problems.join(QLatin1Char('\n')));
+        item->setToolTip(change_column, row.changes);
         items << item;
     }
     rows_->addTopLevelItems(items);
+    rows_->setColumnHidden(problem_column, preview->failing() == 0);
     QStringList text = preview->errors;
     if (text.isEmpty()) {
         const auto failing = static_cast<int>(preview->failing());

@@ -2,6 +2,7 @@
 
 #include <QHBoxLayout>
 #include <QListWidget>
+#include <QStyledItemDelegate>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -23,6 +24,17 @@ QToolButton* button(QWidget* parent, const QString& text, const QString& tip, co
     return made;
 }
 
+// A long row ends in an ellipsis: a bar to scroll it would lie over the only row of a short list.
+class Eliding : public QStyledItemDelegate {
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override
+    {
+        return {0, QStyledItemDelegate::sizeHint(option, index).height()};
+    }
+};
+
 } // namespace
 
 ElementList::ElementList(const QString& what, ElementActions actions, QWidget* parent)
@@ -33,6 +45,8 @@ ElementList::ElementList(const QString& what, ElementActions actions, QWidget* p
 {
     list_->setObjectName(QStringLiteral("elements"));
     list_->setAccessibleName(what);
+    list_->setItemDelegate(new Eliding(list_));
+    list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(4);
     buttons->addWidget(add_);
@@ -76,6 +90,7 @@ void ElementList::show(FormState& state)
     for (const ElementRow& row : rows) {
         auto* item = new QListWidgetItem(row.text, list_);
         item->setData(Qt::UserRole, QString::fromStdString(row.id));
+        item->setToolTip(row.text);
         if (row.id == chosen_) {
             row_of_chosen = list_->count() - 1;
         }

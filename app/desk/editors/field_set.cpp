@@ -80,6 +80,24 @@ protected:
     void wheelEvent(QWheelEvent* event) override { event->ignore(); }
 };
 
+// The space before the field is part of the label: the layout forgets its own when it asks whether a row is too long.
+void keep_apart(QWidget& label)
+{
+    constexpr int apart = 10;
+    label.setContentsMargins(label.isRightToLeft() ? apart : 0, 0, label.isRightToLeft() ? 0 : apart, 0);
+}
+
+// Room enough for what is chosen, where the form has it: its label then goes above it.
+void make_room(CalmComboBox& field)
+{
+    constexpr int least_letters = 8;
+    constexpr int most_letters = 24;
+    field.setMinimumContentsLength(std::clamp(static_cast<int>(0.85 * static_cast<double>(field.currentText().size())),
+                                              least_letters, most_letters));
+    field.setMinimumWidth(field.sizeHint().width()); // Qt's own least width stays that of the first choice shown
+    field.setToolTip(field.currentText());
+}
+
 } // namespace
 
 ChoiceBinding text_choice(const std::function<std::string*(plan::Plan&)>& place,
@@ -139,7 +157,7 @@ FieldSet::FieldSet(QFormLayout* layout, std::function<std::string(plan::Plan&)> 
     layout_->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
     layout_->setRowWrapPolicy(QFormLayout::WrapLongRows);
     layout_->setLabelAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    layout_->setHorizontalSpacing(10);
+    layout_->setHorizontalSpacing(0); // see keep_apart
 }
 
 FieldSet::Row& FieldSet::add_row(const QString& label, const char* key, QWidget* field)
@@ -149,6 +167,7 @@ FieldSet::Row& FieldSet::add_row(const QString& label, const char* key, QWidget*
     row->key = key;
     row->field = field;
     layout_->addRow(label, field);
+    keep_apart(*layout_->labelForField(field));
     field->setAccessibleName(label);
     rows_.push_back(std::move(row));
     return *rows_.back();
@@ -243,6 +262,7 @@ void FieldSet::choice(const QString& label, const char* key, const ChoiceBinding
             field->addItem(value, value); // unknown here, kept as it is
         }
         field->setCurrentIndex(field->findData(value));
+        make_room(*field);
     };
 }
 

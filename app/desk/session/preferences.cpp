@@ -50,6 +50,7 @@ QLabel* note(const QString& text)
 {
     auto* label = new QLabel(text);
     label->setWordWrap(true);
+    label->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Minimum); // or it wraps far from the edge
     return label;
 }
 
@@ -62,6 +63,7 @@ Preferences::Preferences(Settings& settings, const PriceChoice& prices, QWidget*
     setWindowTitle(tr("Preferences"));
     auto* form = new QFormLayout;
     form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    add_language(*form);
     add_choices(*form);
     add_prices(*form, prices);
     add_printed(*form);
@@ -75,18 +77,31 @@ Preferences::Preferences(Settings& settings, const PriceChoice& prices, QWidget*
     resize(wide, std::max(sizeHint().height(), column->totalHeightForWidth(wide)));
 }
 
-void Preferences::add_choices(QFormLayout& form)
+void Preferences::add_language(QFormLayout& form)
 {
     const QString spoken = settings_.language();
     QLabel* later = note(tr("The language changes when Loamstead is next started."));
     later->setObjectName(QStringLiteral("languageNote"));
-    later->setVisible(false);
+    auto* again = new QPushButton(tr("Start it again no&w"));
+    again->setObjectName(QStringLiteral("startAgain"));
+    again->setAutoDefault(false);
+    connect(again, &QPushButton::clicked, this, &Preferences::startAgainWanted);
+    const auto offer = [later, again](bool offered) {
+        later->setVisible(offered);
+        again->setVisible(offered);
+    };
+    offer(false);
     add_choice(form, tr("&Language"), "preferLanguage", language_options(), settings_.chosen_language(),
-               [this, later, spoken](const QVariant& chosen) {
+               [this, spoken, offer](const QVariant& chosen) {
                    settings_.set_language(chosen.toString());
-                   later->setVisible(settings_.language() != spoken);
+                   offer(settings_.language() != spoken);
                });
     form.addRow(QString(), later);
+    form.addRow(QString(), again);
+}
+
+void Preferences::add_choices(QFormLayout& form)
+{
     add_choice(form, tr("&Units"), "preferUnits",
                {{tr("Metric (cm, kg, °C)"), static_cast<int>(words::UnitSystem::metric)},
                 {tr("US (in, lb, °F)"), static_cast<int>(words::UnitSystem::us)}},

@@ -14,13 +14,15 @@ class Preferences : public QDialog {
     Q_OBJECT
 
 public:
-    // What is chosen counts at once; the language when the program next starts, as the note below its row says.
+    // What is chosen counts at once; the language when the program next starts, which may be at once too.
     Preferences(Settings& settings, const PriceChoice& prices, QWidget* parent = nullptr);
 
 signals:
     void priceListsWanted();
+    void startAgainWanted();
 
 private:
+    void add_language(QFormLayout& form);
     void add_choices(QFormLayout& form);
     void add_prices(QFormLayout& form, const PriceChoice& prices);
     void add_printed(QFormLayout& form);

@@ -47,16 +47,10 @@ FiguresView::FiguresView(QWidget* parent) : QTreeWidget(parent)
     setHeaderLabels(
         {tr("Figure"), tr("Verdict"), tr("Likely"), tr("Range"), tr("Target"), apart + tr("What decides the range")});
     set_table_manners(*this);
-    // Set widths, since one long entry must not push the names away.
-    const struct {
-        Column column;
-        int width;
-    } widths[] = {
-        {verdict_column, 170}, {likely_column, 68}, {range_column, 118}, {target_column, 112}, {decided_column, 300}};
-    for (const auto& each : widths) {
-        header()->setSectionResizeMode(each.column, QHeaderView::Interactive);
-        header()->resizeSection(each.column, each.width);
+    for (const Column column : {verdict_column, range_column, target_column, decided_column}) {
+        let_wrap(*this, column);
     }
+    set_widths(true);
     for (const int column : {likely_column, range_column, target_column}) {
         headerItem()->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
     }
@@ -65,8 +59,29 @@ FiguresView::FiguresView(QWidget* parent) : QTreeWidget(parent)
 void FiguresView::resizeEvent(QResizeEvent* event)
 {
     constexpr int roomy_px = 1000; // in less, the tip of the range and the "why?" pane tell it
-    setColumnHidden(decided_column, event->size().width() < roomy_px);
+    const bool roomy = event->size().width() >= roomy_px;
+    if (roomy == isColumnHidden(decided_column)) {
+        setColumnHidden(decided_column, !roomy);
+        set_widths(roomy);
+    }
     QTreeWidget::resizeEvent(event);
+}
+
+// Set widths, since one long entry must not push the names away.
+void FiguresView::set_widths(bool roomy)
+{
+    const struct {
+        Column column;
+        int width;
+    } widths[] = {{verdict_column, roomy ? 180 : 150},
+                  {likely_column, 68},
+                  {range_column, roomy ? 150 : 118},
+                  {target_column, roomy ? 150 : 112},
+                  {decided_column, 260}};
+    for (const auto& each : widths) {
+        header()->setSectionResizeMode(each.column, QHeaderView::Interactive);
+        header()->resizeSection(each.column, each.width);
+    }
 }
 
 void FiguresView::show_groups(const std::vector<FigureGroup>& groups)

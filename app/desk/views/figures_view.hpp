@@ -17,6 +17,9 @@ public:
 
 protected:
     void resizeEvent(QResizeEvent* event) override; // what decides a range has a column where there is room
+
+private:
+    void set_widths(bool roomy);
 };
 
 } // namespace loam::desk

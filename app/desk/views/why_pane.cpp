@@ -4,6 +4,8 @@
 #include <QTextBrowser>
 #include <QVBoxLayout>
 
+#include "app/words/line_breaks.hpp"
+
 namespace loam::desk {
 
 namespace {
@@ -14,7 +16,8 @@ QString paragraph(const QString& heading, const QString& text)
         return {};
     }
     return QStringLiteral("<p style='margin-top:6px;margin-bottom:0'><b>%1</b><br>%2</p>")
-        .arg(heading.toHtmlEscaped(), text.toHtmlEscaped().replace(QLatin1Char('\n'), QStringLiteral("<br>")));
+        .arg(heading.toHtmlEscaped(),
+             words::figures_kept_whole(text).toHtmlEscaped().replace(QLatin1Char('\n'), QStringLiteral("<br>")));
 }
 
 } // namespace
@@ -39,7 +42,7 @@ WhyPane::WhyPane(QWidget* parent) : QWidget(parent), text_(new QTextBrowser(this
 void WhyPane::show_explanation(const Explanation& explanation)
 {
     explanation_ = explanation;
-    QString html = QStringLiteral("<p><b>%1</b></p>").arg(explanation.title.toHtmlEscaped());
+    QString html = QStringLiteral("<p><b>%1</b></p>").arg(words::figures_kept_whole(explanation.title).toHtmlEscaped());
     if (!explanation.verdict_words.isEmpty()) {
         html += QStringLiteral("<p style='margin-top:2px'>%1</p>").arg(explanation.verdict_words.toHtmlEscaped());
     }

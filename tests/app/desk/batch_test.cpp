@@ -78,6 +78,7 @@ private slots:
         QTRY_COMPARE_WITH_TIMEOUT(rows->topLevelItemCount(), 2, patience_ms);
         QCOMPARE(rows->topLevelItem(0)->text(1), QStringLiteral("Ada"));
         QVERIFY(rows->topLevelItem(0)->text(2).isEmpty());
+        QVERIFY(rows->topLevelItem(0)->text(3).contains(QStringLiteral("winter_day_c: 19")));
         QCOMPARE(rows->topLevelItem(1)->text(0), QStringLiteral("3"));
         QVERIFY(rows->topLevelItem(1)->text(2).startsWith(QStringLiteral("winter_day_c: “warm” is not a number")));
         QVERIFY(summary().contains(QStringLiteral("2 rows. 1 of them fail")));

@@ -94,6 +94,9 @@ private slots:
         choose("preferLanguage", 2);
         QCOMPARE(settings_->language(), QStringLiteral("de"));
         QVERIFY(!note->isHidden());
+        QSignalSpy again(&dialog, &desk::Preferences::startAgainWanted);
+        dialog.findChild<QPushButton*>(QStringLiteral("startAgain"))->click();
+        QCOMPARE(again.size(), 1);
         choose("preferLanguage", 0);
         QCOMPARE(settings_->chosen_language(), QString());
         dialog.findChild<QLineEdit*>(QStringLiteral("printedName"))->setText(QStringLiteral("Invented club"));
