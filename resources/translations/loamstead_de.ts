@@ -1682,7 +1682,7 @@ Zielwert %4</translation>
     </message>
     <message>
         <source>Box</source>
-        <translation>Becken</translation>
+        <translation>Terrarium</translation>
     </message>
     <message>
         <source>Equipment and covers</source>
@@ -1726,7 +1726,7 @@ Zielwert %4</translation>
     </message>
     <message>
         <source>Load: stand and floor have to be rated for the filled box. This is no structural approval.</source>
-        <translation>Last: Gestell und Boden müssen das gefüllte Becken tragen können. Dies ist kein statischer Nachweis.</translation>
+        <translation>Last: Gestell und Boden müssen das gefüllte Terrarium tragen können. Dies ist kein statischer Nachweis.</translation>
     </message>
     <message>
         <source>Stand %1: what it is rated for is not stated. Ask its maker.</source>
@@ -1794,7 +1794,7 @@ Zielwert %4</translation>
     </message>
     <message>
         <source>Set the empty box level on its stand. Try doors and lid: they open, and they lock.</source>
-        <translation>Das leere Becken waagerecht auf sein Gestell stellen. Türen und Deckel probieren: Sie öffnen sich, und sie schließen ab.</translation>
+        <translation>Das leere Terrarium waagerecht auf sein Gestell stellen. Türen und Deckel probieren: Sie öffnen sich, und sie schließen ab.</translation>
     </message>
     <message>
         <source>Fix the mat outside, its whole face against the pane, and leave the gap below it free.</source>
@@ -1922,7 +1922,7 @@ Zielwert %4</translation>
     </message>
     <message>
         <source>That takes a second, simple heated box in another room, with tools of its own, served last.</source>
-        <translation>Dafür braucht es ein zweites, einfaches, beheiztes Becken in einem anderen Raum, mit eigenem Werkzeug, das zuletzt versorgt wird.</translation>
+        <translation>Dafür braucht es ein zweites, einfaches, beheiztes Terrarium in einem anderen Raum, mit eigenem Werkzeug, das zuletzt versorgt wird.</translation>
     </message>
     <message>
         <source>Where it stands, and its size</source>
@@ -1954,7 +1954,7 @@ Zielwert %4</translation>
     </message>
     <message>
         <source>One animal is a valid choice. A second one needs more floor, hides and quarantine, and a second box at hand should the two not get on.</source>
-        <translation>Ein einzelnes Tier ist eine gute Wahl. Ein zweites braucht mehr Fläche, Verstecke und eine Quarantäne, dazu ein zweites Becken, falls die beiden sich nicht vertragen.</translation>
+        <translation>Ein einzelnes Tier ist eine gute Wahl. Ein zweites braucht mehr Fläche, Verstecke und eine Quarantäne, dazu ein zweites Terrarium, falls die beiden sich nicht vertragen.</translation>
     </message>
     <message>
         <source>Under 5, over 65, ill here</source>
