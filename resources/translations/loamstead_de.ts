@@ -4935,7 +4935,7 @@ Zielwert %4</translation>
         <translation>Stunden nach „Lampen an“</translation>
     </message>
     <message>
-        <source>Hours since everything was switched on</source>
+        <source>Hours since switch-on</source>
         <translation>Stunden nach dem Einschalten</translation>
     </message>
     <message>

@@ -4935,7 +4935,7 @@ Valor objetivo %4</translation>
         <translation>Horas desde el encendido</translation>
     </message>
     <message>
-        <source>Hours since everything was switched on</source>
+        <source>Hours since switch-on</source>
         <translation>Horas desde el arranque</translation>
     </message>
     <message>

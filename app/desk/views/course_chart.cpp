@@ -227,7 +227,7 @@ void CourseChart::redraw()
                  zone_pen(assess::Zone::basking, dark));
         const words::CourseKind kind = words::course_kind(course_.id);
         add_axes(*chart, kind == words::CourseKind::day       ? tr("Hours since the lamps went on")
-                         : kind == words::CourseKind::warm_up ? tr("Hours since everything was switched on")
+                         : kind == words::CourseKind::warm_up ? tr("Hours since switch-on")
                                                               : tr("Hours since it began"));
     }
     QChart* old = this->chart();

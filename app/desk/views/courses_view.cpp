@@ -13,6 +13,7 @@
 #include "app/desk/views/humidity_strip.hpp"
 #include "app/words/capitals.hpp"
 #include "app/words/courses.hpp"
+#include "app/words/line_breaks.hpp"
 #include "app/words/verdicts.hpp"
 
 namespace loam::desk {
@@ -31,7 +32,8 @@ QString html_of(const Shown& shown)
 {
     QString html;
     for (const QString& sentence : shown.sentences) {
-        html += QStringLiteral("<p style='margin-top:0;margin-bottom:5px'>%1</p>").arg(sentence.toHtmlEscaped());
+        html += QStringLiteral("<p style='margin-top:0;margin-bottom:5px'>%1</p>")
+                    .arg(words::figures_kept_whole(sentence).toHtmlEscaped());
     }
     const QString advice = words::course_advice(shown.result.id);
     if (!advice.isEmpty()) {

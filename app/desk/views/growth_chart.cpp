@@ -128,8 +128,8 @@ QDateTimeAxis* day_axis(const Plot& plot, QChart& chart)
     const double margin = std::max(3.0 * ms_a_day, 0.03 * (plot.to - plot.from));
     days->setRange(QDateTime::fromMSecsSinceEpoch(static_cast<qint64>(plot.from - margin)),
                    QDateTime::fromMSecsSinceEpoch(static_cast<qint64>(plot.to + margin)));
-    days->setTickCount(4);
-    days->setFormat(chart.locale().dateFormat(QLocale::ShortFormat));
+    days->setTickCount(3);                       // more would not have the room for their dates
+    days->setFormat(QStringLiteral("d MMM yy")); // the month as a word: orders of days and months differ
     return days;
 }
 
