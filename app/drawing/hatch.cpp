@@ -1,6 +1,7 @@
 #include "app/drawing/hatch.hpp"
 
 #include <QPainterPath>
+#include <cmath>
 
 namespace loam::drawing {
 
@@ -17,7 +18,9 @@ void paint_hatch(QPainter& painter, const QPolygonF& outline, Hatch hatch, doubl
     painter.setClipPath(clip, Qt::IntersectClip);
     painter.setPen(QPen(ink, 0.4));
     const double reach = box.height();
-    for (double x = box.left() - reach; x < box.right(); x += apart) {
+    const int lines = static_cast<int>(std::ceil((box.width() + reach) / apart));
+    for (int i = 0; i < lines; ++i) {
+        const double x = box.left() - reach + i * apart;
         if (hatch != Hatch::falling) {
             painter.drawLine(QPointF(x, box.bottom()), QPointF(x + reach, box.top()));
         }

@@ -33,9 +33,9 @@ QString footer_of(const Request& request)
     constexpr qsizetype longest_title = 60; // the footer has two lines
     const assess::Costs& costs = request.assessment.costs;
     const QString title = shortened(QString::fromStdString(request.plan.title).simplified(), longest_title);
-    const QString text = QObject::tr("Loamstead %1 · plan “%2”, version %3 · worked out on %4")
-                             .arg(QCoreApplication::applicationVersion(), title, version_of(request.plan),
-                                  request.formatter.date(request.assessment.date));
+    QString text = QObject::tr("Loamstead %1 · plan “%2”, version %3 · worked out on %4")
+                       .arg(QCoreApplication::applicationVersion(), title, version_of(request.plan),
+                            request.formatter.date(request.assessment.date));
     if (costs.price_date.empty()) {
         return text;
     }

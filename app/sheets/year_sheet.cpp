@@ -32,7 +32,7 @@ QString day_list(const std::vector<sys_days>& days, const words::Formatter& form
 
 QString what_of(const Task& task, const Request& request, const words::Speaker& speaker)
 {
-    const QString title = title_of(task, request, speaker);
+    QString title = title_of(task, request, speaker);
     if (task.kind != calendar::Kind::replacement) {
         return title;
     }

@@ -55,7 +55,7 @@ bool is_language(const QString& code)
 QString best_language(const QStringList& wanted)
 {
     for (const QString& tag : wanted) {
-        if (const QString code = language_of(tag); is_language(code)) {
+        if (QString code = language_of(tag); is_language(code)) {
             return code;
         }
     }

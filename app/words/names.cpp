@@ -2,6 +2,7 @@
 #include <QCoreApplication>
 
 #include <array>
+#include <cstring>
 #include <utility>
 
 #include "app/words/verdicts.hpp"
@@ -19,6 +20,21 @@ template <std::size_t N, class E> QString nth(const std::array<const char*, N>& 
 {
     const auto index = static_cast<std::size_t>(value);
     return index < N ? Said::tr(words[index]) : QString();
+}
+
+// How the guidance begins its own remarks on a source. What follows, like a title, stays as it was written.
+QString opening_translated(const QString& citation)
+{
+    static constexpr std::array openings{QT_TRANSLATE_NOOP("names", "Common practice, no source"),
+                                         QT_TRANSLATE_NOOP("names", "Common practice, from memory"),
+                                         QT_TRANSLATE_NOOP("names", "From memory, not checked"),
+                                         QT_TRANSLATE_NOOP("names", "No source")};
+    for (const char* opening : openings) {
+        if (citation.startsWith(QLatin1String(opening))) {
+            return Said::tr(opening) + citation.mid(static_cast<qsizetype>(std::strlen(opening)));
+        }
+    }
+    return citation;
 }
 
 } // namespace
@@ -119,6 +135,7 @@ QString source(const Source& source)
                                   citation.startsWith(QStringLiteral("common practice"), Qt::CaseInsensitive)) ||
                                  (source.confidence == Confidence::memory &&
                                   citation.startsWith(QStringLiteral("from memory"), Qt::CaseInsensitive));
+    citation = opening_translated(citation);
     if (says_it_already) {
         return citation;
     }

@@ -7674,6 +7674,22 @@ Zielwert %4</translation>
         <source>male</source>
         <translation>männlich</translation>
     </message>
+    <message>
+        <source>Common practice, no source</source>
+        <translation>Gängige Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Common practice, from memory</source>
+        <translation>Gängige Praxis, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>From memory, not checked</source>
+        <translation>Aus dem Gedächtnis, nicht nachgeprüft</translation>
+    </message>
+    <message>
+        <source>No source</source>
+        <translation>Ohne Quelle</translation>
+    </message>
 </context>
 <context>
     <name>numbers</name>

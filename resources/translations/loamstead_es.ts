@@ -7674,6 +7674,22 @@ Valor objetivo %4</translation>
         <source>male</source>
         <translation>macho</translation>
     </message>
+    <message>
+        <source>Common practice, no source</source>
+        <translation>Práctica habitual, sin fuente</translation>
+    </message>
+    <message>
+        <source>Common practice, from memory</source>
+        <translation>Práctica habitual, de memoria</translation>
+    </message>
+    <message>
+        <source>From memory, not checked</source>
+        <translation>De memoria, sin comprobar</translation>
+    </message>
+    <message>
+        <source>No source</source>
+        <translation>Sin fuente</translation>
+    </message>
 </context>
 <context>
     <name>numbers</name>

@@ -118,3 +118,15 @@ TEST_CASE("Names of the guidance are translated, ids are not")
     CHECK(german.prices.items.front().id == english.prices.items.front().id);
     CHECK(german.prices.items.front().name != english.prices.items.front().name);
 }
+
+TEST_CASE("A remark on a source is in the reader's language up to what it cites")
+{
+    const Running running;
+    const Source practice{"Common practice, no source: every day", Confidence::practice};
+    const Source unsourced{"No source: order of magnitude", Confidence::derived};
+    words::speak(QStringLiteral("de"), QLocale::c());
+    CHECK(words::source(practice).startsWith(QStringLiteral("Gängige Praxis, ohne Quelle: ")));
+    CHECK(words::source(unsourced).startsWith(QStringLiteral("Ohne Quelle: ")));
+    words::speak(QStringLiteral("en"), QLocale::c());
+    CHECK(words::source(practice) == QStringLiteral("Common practice, no source: every day"));
+}
