@@ -3,7 +3,7 @@
 packages_run="g++ cmake ninja-build ccache qt6-base-dev libqt6svg6-dev libqt6svg6 libqt6charts6-dev libqt6opengl6-dev \
 libxkbcommon-dev qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools qt6-translations-l10n catch2 nlohmann-json3-dev \
 libeigen3-dev fonts-dejavu-core poppler-utils"
-packages_check="calculix-ccx python3 python3-jsonschema python3-icalendar python3-dateutil units glpk-utils desktop-file-utils appstream shared-mime-info man-db"
+packages_check="calculix-ccx python3 python3-jsonschema python3-icalendar python3-dateutil python3-gi gir1.2-ical-3.0 units glpk-utils desktop-file-utils appstream shared-mime-info man-db"
 
 # Debian renamed some development packages between releases: take the first of each pair that exists.
 package_name() {

@@ -5389,6 +5389,10 @@ Zielwert %4</translation>
         <source>Nothing that was tried keeps every place in its target. These come nearest; the findings will say what is missing.</source>
         <translation>Nichts von dem, was versucht wurde, hält jeden Platz im Zielbereich. Dies kommt am nächsten; was fehlt, sagen die Befunde.</translation>
     </message>
+    <message>
+        <source>not chosen yet</source>
+        <translation>noch nicht gewählt</translation>
+    </message>
 </context>
 <context>
     <name>loam::desk::FittingsPage</name>

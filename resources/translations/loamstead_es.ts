@@ -5389,6 +5389,10 @@ Valor objetivo %4</translation>
         <source>Nothing that was tried keeps every place in its target. These come nearest; the findings will say what is missing.</source>
         <translation>Nada de lo probado mantiene cada lugar en su valor objetivo. Esto es lo que más se acerca; los resultados dirán qué falta.</translation>
     </message>
+    <message>
+        <source>not chosen yet</source>
+        <translation>sin elegir todavía</translation>
+    </message>
 </context>
 <context>
     <name>loam::desk::FittingsPage</name>

@@ -1,5 +1,6 @@
-"""The iCalendar file read back with python3-icalendar (RFC 5545), and its rules expanded with python3-dateutil: the same
-days as our own, hostile names as nothing but text. usage: calendar_parity.py CALENDAR_PRINT"""
+"""The iCalendar file read back with python3-icalendar (RFC 5545) and with libical, and its rules expanded with
+python3-dateutil and with libical: the same days as our own, hostile names as nothing but text.
+usage: calendar_parity.py CALENDAR_PRINT"""
 import collections
 import datetime
 import re
@@ -14,6 +15,13 @@ try:
 except ImportError as missing:
     print(f"left out: {missing}; install python3-icalendar and python3-dateutil")
     sys.exit(77)
+
+try:
+    import gi
+    gi.require_version("ICalGLib", "3.0")
+    from gi.repository import ICalGLib
+except (ImportError, ValueError):
+    ICalGLib = None
 
 PRINT = sys.argv[1]
 HOSTILE = ("Box\nEND:VEVENT\nBEGIN:VEVENT\nSUMMARY:injected;x,y\\z   Grüße " + "🐢" * 30)
@@ -32,6 +40,25 @@ def expanded(event):
     return [day.date() for day in rule.between(FROM, UNTIL, inc=True)]
 
 
+def by_libical(raw):
+    """(uid, summary, days) of each event."""
+    kinds, properties = ICalGLib.ComponentKind, ICalGLib.PropertyKind
+    calendar = ICalGLib.Component.new_from_string(raw.decode())
+    event = calendar.get_first_component(kinds.VEVENT_COMPONENT)
+    while event is not None:
+        first = event.get_dtstart()
+        rule = event.get_first_property(properties.RRULE_PROPERTY)
+        days = [first]
+        if rule is not None:
+            days, each = [], ICalGLib.RecurIterator.new(rule.get_rrule(), first)
+            while (day := each.next()) is not None and not day.is_null_time() and day.get_year() <= UNTIL.year:
+                if day.get_year() >= FROM.year:
+                    days.append(day)
+        yield (event.get_uid(), event.get_summary(),
+               [datetime.date(day.get_year(), day.get_month(), day.get_day()) for day in days])
+        event = calendar.get_next_component(kinds.VEVENT_COMPONENT)
+
+
 class Calendar(unittest.TestCase):
     @classmethod
     def setUpClass(cls):
@@ -48,6 +75,14 @@ class Calendar(unittest.TestCase):
             rule = event["RRULE"].to_ical().decode() if "RRULE" in event else "once"
             with self.subTest(start=event["DTSTART"].dt, rule=rule):
                 self.assertEqual(expanded(event), self.own[str(event["UID"])])
+
+    @unittest.skipIf(ICalGLib is None, "python3-gi and gir1.2-ical-3.0 are not installed")
+    def test_libical_reads_the_same_days_and_names(self):
+        read = list(by_libical(self.raw))
+        self.assertEqual(len(read), len(self.own))
+        for uid, summary, days in read:
+            self.assertEqual(days, self.own[uid])
+            self.assertEqual(summary, f"Remove droppings and leftovers ({HOSTILE})")
 
     def test_the_first_day_belongs_to_each_rule(self):
         # RFC 5545, 3.8.5.3: "The DTSTART property value SHOULD be synchronized with the recurrence rule".

@@ -73,6 +73,7 @@ FirstSetup::FirstSetup(SharedCatalog catalog, words::UnitSystem units, std::chro
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(back_, &QPushButton::clicked, this, [this] { turn_to(steps_->currentIndex() - 1); });
     connect(next_, &QPushButton::clicked, this, &FirstSetup::next);
+    connect(species_, &QComboBox::currentIndexChanged, this, &FirstSetup::refresh_next);
     connect(&search_, &EquipmentSearch::found, this, &FirstSetup::show_found);
     resize(620, 440);
     turn_to(animals_step);
@@ -106,7 +107,8 @@ QWidget* FirstSetup::build_animals()
                           QString::fromStdString(species.id));
     }
     species_->model()->sort(0);
-    species_->setCurrentIndex(0);
+    species_->setPlaceholderText(tr("not chosen yet"));
+    species_->setCurrentIndex(-1); // none of them is anybody's usual animal
     count_ = new QSpinBox(page);
     count_->setObjectName(QStringLiteral("firstCount"));
     count_->setRange(1, 20);
@@ -269,14 +271,24 @@ void FirstSetup::turn_to(int step)
     title_->setText(tr("Step %1 of %2: %3").arg(step + 1).arg(int(step_count)).arg(tr(titles[step])));
     back_->setEnabled(step > animals_step);
     next_->setText(step == equipment_step ? tr("&Make this plan") : tr("&Next"));
+    refresh_next();
     if (step == box_step) {
         refresh_box();
     }
     if (step == equipment_step) {
         search();
     }
-    steps_->currentWidget()->setFocus();
-    steps_->currentWidget()->focusWidget();
+    for (QWidget* part : steps_->currentWidget()->findChildren<QWidget*>()) {
+        if ((part->focusPolicy() & Qt::TabFocus) != 0) {
+            part->setFocus();
+            break;
+        }
+    }
+}
+
+void FirstSetup::refresh_next()
+{
+    next_->setEnabled(steps_->currentIndex() != animals_step || species_->currentIndex() >= 0);
 }
 
 void FirstSetup::next()

@@ -44,6 +44,7 @@ private:
     bool typed_own_size() const;
     QString size_note(const plan::Plan& plan, bool chosen_for_them) const;
     void refresh_box();
+    void refresh_next();
     void search();
     void show_found(const SharedSuggestions& result);
     suggest::FirstAnswers answers() const;

@@ -156,6 +156,8 @@ private slots:
     {
         const std::string before = plan::write(window_->document().plan());
         when_open([](Dialog& dialog) {
+            QVERIFY(!dialog.findChild<QPushButton*>(QStringLiteral("firstNext"))->isEnabled()); // no animal yet
+            dialog.findChild<QComboBox*>(QStringLiteral("firstSpecies"))->setCurrentIndex(0);
             dialog.findChild<QSpinBox*>(QStringLiteral("firstCount"))->setValue(2);
             auto* next = dialog.findChild<QPushButton*>(QStringLiteral("firstNext"));
             auto* back = dialog.findChild<QPushButton*>(QStringLiteral("firstBack"));
