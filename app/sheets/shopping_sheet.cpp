@@ -1,4 +1,5 @@
 #include <QObject>
+#include <algorithm>
 #include <map>
 
 #include "app/sheets/contents.hpp"
@@ -8,16 +9,29 @@ namespace loam::sheets {
 
 namespace {
 
-QString for_whom(const assess::ShoppingLine& line, const Request& request, const words::Speaker& speaker)
+// Boxes by their numbers in the plan: names would make most rows two lines high.
+QString for_whom(const assess::ShoppingLine& line, const Request& request)
 {
-    if (line.enclosures.size() >= request.plan.enclosures.size()) {
+    const std::vector<plan::Enclosure>& boxes = request.plan.enclosures;
+    if (line.enclosures.size() >= boxes.size()) {
         return QObject::tr("all");
     }
-    QStringList names;
-    for (const std::string& id : line.enclosures) {
-        names << speaker.name_of(id);
+    QStringList numbers;
+    for (std::size_t i = 0; i < boxes.size(); ++i) {
+        if (std::find(line.enclosures.begin(), line.enclosures.end(), boxes[i].id) != line.enclosures.end()) {
+            numbers << request.formatter.count(static_cast<std::int64_t>(i) + 1);
+        }
     }
-    return names.join(QStringLiteral(" · "));
+    return numbers.join(QStringLiteral(", "));
+}
+
+QString key_to_boxes(const Request& request, const words::Speaker& speaker)
+{
+    QStringList names;
+    for (const plan::Enclosure& box : request.plan.enclosures) {
+        names << QObject::tr("%1 is “%2”").arg(names.size() + 1).arg(speaker.name_of(box.id));
+    }
+    return QObject::tr("In the column “For”, %1.").arg(names.join(QStringLiteral(", ")));
 }
 
 Row row_of(const assess::ShoppingLine& line, const Request& request, const words::Speaker& speaker, bool name_boxes)
@@ -32,7 +46,7 @@ Row row_of(const assess::ShoppingLine& line, const Request& request, const words
                       line.line_total && !owned ? formatter.money_bare(line.line_total->typical) : blank},
             .tick = !owned};
     if (name_boxes) {
-        row.cells << for_whom(line, request, speaker);
+        row.cells << for_whom(line, request);
     }
     row.cells << QString();
     return row;
@@ -42,12 +56,12 @@ Table order_table(const Request& request, const words::Speaker& speaker)
 {
     const bool name_boxes = request.plan.enclosures.size() > 1;
     Table table;
-    table.columns = {{QObject::tr("Item"), name_boxes ? 3.9 : 5.0, false},
+    table.columns = {{QObject::tr("Item"), 5.0, false},
                      {QObject::tr("Packs"), 0.8, true},
                      {QObject::tr("Each"), 1.0, true},
                      {QObject::tr("Total"), 1.3, true}};
     if (name_boxes) {
-        table.columns.push_back({QObject::tr("For"), 1.7, false});
+        table.columns.push_back({QObject::tr("For"), 0.7, false});
     }
     table.columns.push_back({QObject::tr("Paid"), 0.9, true});
     std::map<catalog::Category, std::vector<Row>> groups;
@@ -76,6 +90,9 @@ Content shopping_content(const Request& request, const words::Speaker& speaker)
     }
     content.blocks.push_back(Paragraph{QObject::tr("Prices in %1, typical, as of %2.")
                                            .arg(currency, formatter.iso_date(assessment.costs.price_date))});
+    if (request.plan.enclosures.size() > 1) {
+        content.blocks.push_back(Paragraph{key_to_boxes(request, speaker)});
+    }
     const MoneyRange& startup = assessment.costs.startup;
     Table order = order_table(request, speaker);
     order.rows.push_back(

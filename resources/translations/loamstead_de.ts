@@ -2512,6 +2512,14 @@ Zielwert %4</translation>
         <source>Date</source>
         <translation>Datum</translation>
     </message>
+    <message>
+        <source>%1 is “%2”</source>
+        <translation>%1 ist „%2“</translation>
+    </message>
+    <message>
+        <source>In the column “For”, %1.</source>
+        <translation>In der Spalte „Für“: %1.</translation>
+    </message>
 </context>
 <context>
     <name>batch</name>

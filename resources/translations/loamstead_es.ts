@@ -2512,6 +2512,14 @@ Valor objetivo %4</translation>
         <source>Date</source>
         <translation>Fecha</translation>
     </message>
+    <message>
+        <source>%1 is “%2”</source>
+        <translation>%1 es «%2»</translation>
+    </message>
+    <message>
+        <source>In the column “For”, %1.</source>
+        <translation>En la columna «Para»: %1.</translation>
+    </message>
 </context>
 <context>
     <name>batch</name>
