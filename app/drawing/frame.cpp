@@ -100,6 +100,12 @@ double half(double width, const Surround& room)
     return width / 2.0 - room.left() - room.right();
 }
 
+// Whether plan and section have the room beside each other at a scale.
+bool go_beside(const Extent& box, double width, const Surround& room, double pixels_per_m)
+{
+    return pixels_per_m * box.length_m <= half(width, room);
+}
+
 // Section beside the plan, both standing on one line: larger in a low, wide window.
 Frame side_by_side(const Extent& box, const QRectF& area, const Surround& room, std::optional<double> pixels_per_m = {})
 {
@@ -162,7 +168,7 @@ QSizeF size_at(const plan::Enclosure& enclosure, double pixels_per_m, const QFon
     const Surround room{QFontMetricsF(font).height()};
     const Extent box = extent_of(enclosure);
     const double section_m = box.height_m + box.fixture_m;
-    if (pixels_per_m * box.length_m <= half(width, room)) {
+    if (go_beside(box, width, room, pixels_per_m)) {
         return {width, room.above() + std::max(pixels_per_m * box.width_m, room.names() + pixels_per_m * section_m) +
                            room.below() + room.legend()};
     }
@@ -176,7 +182,7 @@ Frame lay_out(const Picture& picture, const QRectF& area)
     const Surround room{QFontMetricsF(picture.font).height()};
     if (picture.pixels_per_m) {
         const Extent box = extent_of(picture.enclosure);
-        return *picture.pixels_per_m * box.length_m <= half(area.width(), room)
+        return go_beside(box, area.width(), room, *picture.pixels_per_m)
                    ? side_by_side(box, area, room, picture.pixels_per_m)
                    : stacked(box, area, room, picture.pixels_per_m);
     }

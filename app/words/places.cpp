@@ -180,14 +180,16 @@ PlaceWords place_words(const plan::Plan& plan, const std::string& pointer)
     return {enclosure == nullptr ? QString() : enclosure_name(*enclosure), words.join(QStringLiteral(", "))};
 }
 
+QString joined(const PlaceWords& place)
+{
+    const bool both = !place.box.isEmpty() && !place.within.isEmpty();
+    return place.box + (both ? QStringLiteral(", ") : QString()) + place.within;
+}
+
 QString pointer_words(const plan::Plan& plan, const std::string& pointer)
 {
-    const auto [box, within] = place_words(plan, pointer);
-    if (box.isEmpty() || within.isEmpty()) {
-        const QString words = box + within;
-        return words.isEmpty() ? QString::fromUtf8(pointer) : words;
-    }
-    return box + QStringLiteral(", ") + within;
+    const QString words = joined(place_words(plan, pointer));
+    return words.isEmpty() ? QString::fromUtf8(pointer) : words;
 }
 
 } // namespace loam::words

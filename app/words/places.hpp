@@ -19,7 +19,9 @@ struct PlaceWords {
 };
 PlaceWords place_words(const plan::Plan& plan, const std::string& pointer);
 
-// Both in one: "room, heat wave" for "/site/room/heat_wave_c".
+// Both in one: "Front room box, flood lamp d1".
+QString joined(const PlaceWords& place);
+// The same at once: "room, heat wave" for "/site/room/heat_wave_c".
 QString pointer_words(const plan::Plan& plan, const std::string& pointer);
 
 // "temperature in a heat wave" for the key "heat_wave_c"; nullopt where the key is not one of a plan's.

@@ -331,7 +331,7 @@ Speaker::Unstated Speaker::unstated(const assess::Assumed& assumed) const
 QString Speaker::assumed(const assess::Assumed& assumed) const
 {
     const auto [box, what, taken_as] = unstated(assumed);
-    const QString where = box.isEmpty() ? what : box + QStringLiteral(", ") + what;
+    const QString where = joined({box, what});
     if (!assumed.bracket) {
         return Said::tr("%1: not stated, and nothing could be assumed").arg(where);
     }

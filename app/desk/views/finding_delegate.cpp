@@ -7,7 +7,6 @@
 #include "app/desk/look/theme.hpp"
 #include "app/desk/views/explanation.hpp"
 #include "app/drawing/verdict_mark.hpp"
-#include "app/words/line_breaks.hpp"
 
 namespace loam::desk {
 
@@ -39,7 +38,7 @@ void FindingDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
 {
     QStyleOptionViewItem row = option;
     initStyleOption(&row, index);
-    const QString text = words::figures_kept_whole(row.text);
+    const QString text = row.text;
     row.text.clear();
     row.icon = QIcon();
     const QStyle* style = row.widget != nullptr ? row.widget->style() : QApplication::style();
@@ -70,7 +69,7 @@ void FindingDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
     QRect at(option.rect.left() + text_left, option.rect.top() + margin, text_width(option), sentence.height());
     painter->setFont(option.font);
     painter->drawText(QStyle::visualRect(option.direction, option.rect, at), wrap, text);
-    const QString remedy = words::figures_kept_whole(index.data(remedy_role).toString());
+    const QString remedy = index.data(remedy_role).toString();
     if (!remedy.isEmpty()) {
         at = QRect(at.left(), at.bottom() + 3, at.width(), measured(option, option.font, remedy).height());
         painter->setPen(selected ? ink_colour : option.palette.color(QPalette::PlaceholderText));
@@ -86,12 +85,10 @@ QSize FindingDelegate::sizeHint(const QStyleOptionViewItem& option, const QModel
     if (index.data(heading_role).toBool()) {
         return {text_width(option), QFontMetrics(option.font).height() + 12};
     }
-    const QString remedy = words::figures_kept_whole(index.data(remedy_role).toString());
+    const QString remedy = index.data(remedy_role).toString();
     const int remedy_height = remedy.isEmpty() ? 0 : measured(option, option.font, remedy).height() + 3;
     return {text_width(option),
-            std::max(mark_size,
-                     measured(option, option.font, words::figures_kept_whole(row.text)).height() + remedy_height) +
-                2 * margin};
+            std::max(mark_size, measured(option, option.font, row.text).height() + remedy_height) + 2 * margin};
 }
 
 } // namespace loam::desk

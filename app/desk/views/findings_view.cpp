@@ -5,6 +5,7 @@
 
 #include "app/desk/views/explanation.hpp"
 #include "app/desk/views/finding_delegate.hpp"
+#include "app/words/line_breaks.hpp"
 #include "app/words/verdicts.hpp"
 
 namespace loam::desk {
@@ -43,9 +44,9 @@ QStandardItem* heading_item(const QString& text)
 QStandardItem* finding_item(const Finding& finding, const words::Speaker& speaker)
 {
     const Explanation explanation = explanation_of(finding, speaker);
-    auto* item = new QStandardItem(explanation.title);
+    auto* item = new QStandardItem(words::figures_kept_whole(explanation.title));
     item->setData(QVariant::fromValue(explanation), explanation_role);
-    item->setData(explanation.remedy, remedy_role);
+    item->setData(words::figures_kept_whole(explanation.remedy), remedy_role);
     item->setData(explanation.verdict_words + QStringLiteral(": ") + explanation.title, Qt::AccessibleTextRole);
     item->setEditable(false);
     return item;
